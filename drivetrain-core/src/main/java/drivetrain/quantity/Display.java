@@ -1,0 +1,55 @@
+package drivetrain.quantity;
+
+/**
+ * How one sort of figure is shown: its unit and decimals in the US and in the metric system.
+ *
+ * @param us the US unit
+ * @param usDecimals the decimals shown in the US unit
+ * @param metric the metric unit
+ * @param metricDecimals the decimals shown in the metric unit
+ * @param <Q> the kind of quantity
+ */
+public record Display<Q extends Quantity<Q>>(Unit<Q> us, int usDecimals, Unit<Q> metric, int metricDecimals) {
+
+    /** Road speed: mph and km/h to one decimal. */
+    public static final Display<Speed> ROAD_SPEED = new Display<>(Speed.MILE_PER_HOUR, 1, Speed.KILOMETER_PER_HOUR, 1);
+
+    /** Walking-pace speed, such as crawl speed: two decimals. */
+    public static final Display<Speed> CRAWL_SPEED = new Display<>(Speed.MILE_PER_HOUR, 2, Speed.KILOMETER_PER_HOUR, 2);
+
+    /** Speed of rotation: rpm in both systems. */
+    public static final Display<AngularSpeed> ROTATION = new Display<>(AngularSpeed.RPM, 0, AngularSpeed.RPM, 0);
+
+    /** A dimension of a part: inches to two decimals, millimetres to one. */
+    public static final Display<Length> DIMENSION = new Display<>(Length.INCH, 2, Length.MILLIMETER, 1);
+
+    /** Torque: whole lb·ft and N·m. */
+    public static final Display<Torque> TORQUE = new Display<>(Torque.POUND_FOOT, 0, Torque.NEWTON_METER, 0);
+
+    /** Power: whole hp and kW. */
+    public static final Display<Power> POWER = new Display<>(Power.HORSEPOWER, 0, Power.KILOWATT, 0);
+
+    /** Force: whole lbf and N. */
+    public static final Display<Force> FORCE = new Display<>(Force.POUND_FORCE, 0, Force.NEWTON, 0);
+
+    /** Mass and axle load: whole lb and kg. */
+    public static final Display<Mass> MASS = new Display<>(Mass.POUND, 0, Mass.KILOGRAM, 0);
+
+    /** Tire revolutions: per mile and per kilometre. */
+    public static final Display<RevolutionsPerDistance> REVOLUTIONS =
+            new Display<>(RevolutionsPerDistance.PER_MILE, 1, RevolutionsPerDistance.PER_KILOMETER, 1);
+
+    /** Tire or fuel pressure: psi and kPa. */
+    public static final Display<Pressure> GAUGE_PRESSURE = new Display<>(Pressure.PSI, 1, Pressure.KILOPASCAL, 0);
+
+    /** Pressure of the air: hPa in both systems, as weather stations report it. */
+    public static final Display<Pressure> AIR_PRESSURE =
+            new Display<>(Pressure.HECTOPASCAL, 1, Pressure.HECTOPASCAL, 1);
+
+    /** Temperature: degrees Fahrenheit and Celsius to one decimal. */
+    public static final Display<Temperature> TEMPERATURE =
+            new Display<>(Temperature.FAHRENHEIT, 1, Temperature.CELSIUS, 1);
+
+    /** Elevation: feet and metres. */
+    public static final Display<Length> ELEVATION = new Display<>(Length.FOOT, 0, Length.METER, 0);
+}

@@ -1,0 +1,81 @@
+package drivetrain.quantity;
+
+import java.util.List;
+
+/**
+ * A unit of one kind of quantity: its symbol, the spellings it is read by, and its exact relation to the SI unit,
+ * {@code SI value = number x factor + offset}.
+ *
+ * @param <Q> the kind of quantity that it measures
+ */
+public final class Unit<Q extends Quantity<Q>> {
+
+    private final String symbol;
+    private final String ascii;
+    private final double factor;
+    private final double offset;
+    private final List<String> spellings;
+
+    private Unit(String symbol, String ascii, double factor, double offset, List<String> spellings) {
+        this.symbol = symbol;
+        this.ascii = ascii;
+        this.factor = factor;
+        this.offset = offset;
+        this.spellings = spellings;
+    }
+
+    /** Makes a unit that is a plain multiple of the SI unit and whose symbol is ASCII. */
+    static <Q extends Quantity<Q>> Unit<Q> of(String symbol, double factor, String... spellings) {
+        return new Unit<>(symbol, symbol, factor, 0.0, List.of(spellings));
+    }
+
+    /** Makes a unit whose symbol needs a sign outside ASCII. */
+    static <Q extends Quantity<Q>> Unit<Q> signed(String symbol, String ascii, double factor, String... spellings) {
+        return new Unit<>(symbol, ascii, factor, 0.0, List.of(spellings));
+    }
+
+    /** Makes a unit with a zero of its own. */
+    static <Q extends Quantity<Q>> Unit<Q> shifted(String symbol, double factor, double offset, String... spellings) {
+        return new Unit<>(symbol, symbol, factor, offset, List.of(spellings));
+    }
+
+    /**
+     * Returns the symbol, such as {@code N·m}.
+     *
+     * @return the symbol
+     */
+    public String symbol() {
+        return symbol;
+    }
+
+    /**
+     * Returns the symbol in ASCII, such as {@code Nm}, which is read back as the same unit.
+     *
+     * @return the symbol for screens that cannot show the other one
+     */
+    public String asciiSymbol() {
+        return ascii;
+    }
+
+    List<String> spellings() {
+        return spellings;
+    }
+
+    double toSi(double number) {
+        return number * factor + offset;
+    }
+
+    double fromSi(double si) {
+        return (si - offset) / factor;
+    }
+
+    /**
+     * Returns the symbol.
+     *
+     * @return the symbol
+     */
+    @Override
+    public String toString() {
+        return symbol;
+    }
+}
