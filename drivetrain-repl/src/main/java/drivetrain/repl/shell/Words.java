@@ -1,0 +1,51 @@
+package drivetrain.repl.shell;
+
+import drivetrain.repl.command.Command;
+import drivetrain.repl.command.Vocabulary;
+import drivetrain.repl.command.ask.CrawlCommand;
+import drivetrain.repl.command.ask.CruiseCommand;
+import drivetrain.repl.command.ask.ExplainCommand;
+import drivetrain.repl.command.ask.Question;
+import drivetrain.repl.command.ask.SpeedsCommand;
+import drivetrain.repl.command.choose.AxleCommand;
+import drivetrain.repl.command.choose.PartCommand;
+import drivetrain.repl.command.choose.TireCommand;
+import drivetrain.repl.command.keep.HelpCommand;
+import drivetrain.repl.command.keep.OutputCommand;
+import drivetrain.repl.command.keep.QuitCommand;
+import drivetrain.repl.command.keep.RedoCommand;
+import drivetrain.repl.command.keep.TitleCommand;
+import drivetrain.repl.command.keep.TourCommand;
+import drivetrain.repl.command.keep.UndoCommand;
+import drivetrain.repl.command.keep.UnitsCommand;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
+
+/** The words of the language, in the order of the help. */
+final class Words {
+
+    private Words() {}
+
+    static Vocabulary vocabulary() {
+        AtomicReference<Vocabulary> whole = new AtomicReference<>();
+        List<Command> commands = new ArrayList<>();
+        commands.addAll(PartCommand.all());
+        commands.add(new AxleCommand());
+        commands.add(new TireCommand());
+        List<Question<?>> questions = List.of(new CruiseCommand(), new SpeedsCommand(), new CrawlCommand());
+        commands.addAll(questions);
+        commands.add(new ExplainCommand(questions));
+        commands.add(new TitleCommand());
+        commands.add(new UndoCommand());
+        commands.add(new RedoCommand());
+        commands.add(new UnitsCommand());
+        commands.add(new OutputCommand());
+        commands.add(new HelpCommand(whole::get));
+        commands.add(new TourCommand());
+        commands.add(new QuitCommand());
+        Vocabulary vocabulary = new Vocabulary(commands);
+        whole.set(vocabulary);
+        return vocabulary;
+    }
+}
