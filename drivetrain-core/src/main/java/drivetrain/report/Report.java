@@ -12,18 +12,23 @@ import java.util.Set;
  */
 public record Report(String question, List<Block> blocks) {
 
+    /** Names that files give to the question and the unit system; no block may have them. */
+    private static final List<String> TAKEN = List.of("question", "units");
+
     /**
      * Copies and checks.
      *
-     * @throws IllegalArgumentException if the question is no machine name or if two blocks have one key
+     * @throws IllegalArgumentException if the question is no machine name, if two blocks have one key, or if a block has the key
+     *     {@code question} or {@code units}
      */
     public Report {
         MachineName.require(question);
         blocks = List.copyOf(blocks);
-        Set<String> keys = new HashSet<>();
+        Set<String> keys = new HashSet<>(TAKEN);
         for (Block block : blocks) {
             if (!keys.add(block.key())) {
-                throw new IllegalArgumentException("two blocks of " + question + " have the key " + block.key());
+                throw new IllegalArgumentException(
+                        "the key " + block.key() + " of a block of " + question + " is taken");
             }
         }
     }

@@ -73,6 +73,32 @@ public enum Signs {
         return text(figure.unit(system));
     }
 
+    /** The sign of which horizontal lines are made. */
+    String horizontal() {
+        return this == ASCII ? "-" : "\u2500";
+    }
+
+    String vertical() {
+        return this == ASCII ? "|" : "\u2502";
+    }
+
+    String tickLeft() {
+        return this == ASCII ? "+" : "\u2524";
+    }
+
+    String tickBelow() {
+        return this == ASCII ? "+" : "\u252C";
+    }
+
+    String corner() {
+        return this == ASCII ? "+" : "\u2514";
+    }
+
+    /** The dots of which curves are drawn. */
+    Dots dots() {
+        return this == ASCII ? Dots.ASCII : Dots.BRAILLE;
+    }
+
     static boolean hasTwoUnits(Figure figure) {
         return !figure.unit(UnitSystem.US).equals(figure.unit(UnitSystem.METRIC));
     }
