@@ -1,7 +1,6 @@
 package drivetrain.assessment;
 
 import drivetrain.combination.Combination;
-import drivetrain.engine.Engine;
 import drivetrain.finding.Assumption;
 import drivetrain.finding.Caution;
 import drivetrain.finding.Finding;
@@ -49,7 +48,7 @@ public record CrawlAnswer(
 
     private static CrawlAnswer answer(Combination combination, GearTrain train) {
         DriveGear lowest = train.lowest();
-        Outcome<AngularSpeed> idle = combination.needEngine().then(Engine::needIdle);
+        Outcome<AngularSpeed> idle = Idle.of(combination);
         Outcome<RollingCircumference> rolling = Rolling.of(combination);
         Outcome<Speed> speed = idle.then(slow -> rolling.map(known -> lowest.speedAt(slow, known.radius())));
         return new CrawlAnswer(lowest, train.transmission().coupling(), idle, rolling, speed);
@@ -86,7 +85,7 @@ public record CrawlAnswer(
     public Working working() {
         Working.Builder working = Working.of("crawl ratio");
         rolling.value().ifPresent(known -> working.from(known.working()));
-        working.from(gear.ratioWorking());
+        working.from(gear.totalRatioWorking());
         idle.value().ifPresent(slow -> working.input("idle speed", "n", Figure.of(slow, Display.ROTATION), "engine"));
         speed.value().ifPresent(slow -> working.step("crawl speed", "v = n · r / i", Figure.of(slow, Display.CRAWL_SPEED)));
         return working.source(Source.derived("the total ratio of the lowest gear in the lowest range"))

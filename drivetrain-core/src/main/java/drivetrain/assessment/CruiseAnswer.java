@@ -91,7 +91,7 @@ public record CruiseAnswer(
                 speed,
                 gear,
                 engineSpeed,
-                coupling.unlocked(engineSpeed),
+                coupling.slipping(engineSpeed),
                 gear.driveshaftSpeedAt(engineSpeed),
                 rows,
                 rolling,
@@ -102,7 +102,7 @@ public record CruiseAnswer(
     @Override
     public List<Assumption> assumptions() {
         List<Assumption> all = new ArrayList<>(rolling.assumptions());
-        all.addAll(coupling.cruiseAssumptions());
+        all.addAll(coupling.speedAssumptions());
         return all;
     }
 
@@ -115,7 +115,7 @@ public record CruiseAnswer(
     public Working working() {
         Working.Builder working = Working.of("engine speed at " + speed.format(Speed.MILE_PER_HOUR, 1) + " in " + gear.label())
                 .from(rolling.working())
-                .from(gear.ratioWorking())
+                .from(gear.totalRatioWorking())
                 .input("road speed", "v", Figure.of(speed, Display.ROAD_SPEED), "asked")
                 .step("rolling radius", "r = U / (2 π)", Figure.of(rolling.radius(), Display.DIMENSION))
                 .step("engine speed", "n = v / r · i", Figure.of(engineSpeed, Display.ROTATION));

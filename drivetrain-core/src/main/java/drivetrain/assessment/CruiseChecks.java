@@ -31,9 +31,7 @@ final class CruiseChecks {
 
     private static Finding lug(Combination combination, AngularSpeed engineSpeed) {
         HouseLimits.Limit house = combination.limits().get(HouseLimits.CRUISE_LEAST_OVER_IDLE);
-        return combination
-                .needEngine()
-                .then(Engine::needIdle)
+        return Idle.of(combination)
                 .fold(
                         idle -> {
                             AngularSpeed least = idle.times(house.value());
