@@ -19,7 +19,7 @@ final class Characters {
     static OptionalInt firstRefused(CharSequence text) {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            if (c >= ' ' && c < 0x7F || c == '\n' || c == '\r' || c == '\t') {
+            if ((c >= ' ' && c < 0x7F) || c == '\n' || c == '\r' || c == '\t') {
                 continue;
             }
             boolean pair =
@@ -40,10 +40,10 @@ final class Characters {
                 || category == Character.SURROGATE
                 || category == Character.LINE_SEPARATOR
                 || category == Character.PARAGRAPH_SEPARATOR
-                || c >= 0x202A && c <= 0x202E
-                || c >= 0x2066 && c <= 0x2069
+                || (c >= 0x202A && c <= 0x202E)
+                || (c >= 0x2066 && c <= 0x2069)
                 || c == 0xFEFF
-                || c >= 0xFDD0 && c <= 0xFDEF
+                || (c >= 0xFDD0 && c <= 0xFDEF)
                 || (c & 0xFFFE) == 0xFFFE;
     }
 

@@ -6,6 +6,7 @@ import drivetrain.refusal.NearNames;
 import drivetrain.refusal.Place;
 import drivetrain.refusal.Refusal;
 import drivetrain.refusal.RefusedException;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -80,13 +81,17 @@ final class Fields {
         return Refusal.of(what, name(), problem).in(place()).asException();
     }
 
-    /** Makes a part of what the fields say and puts the place of the group to the refusal of the part. */
-    <T> T made(Supplier<T> maker) {
-        try {
-            return maker.get();
-        } catch (RefusedException e) {
-            throw e.refusal().place().isPresent() ? e : e.in(place());
+    /** Refuses fields that say the same thing in different ways. */
+    void requireAtMostOneOf(String... fields) {
+        List<String> given = Arrays.stream(fields).filter(this::has).toList();
+        if (given.size() > 1) {
+            throw refusal("has " + String.join(" and ", given) + ", of which only one can hold");
         }
+    }
+
+    /** Makes a part of what the fields say and puts a place to its refusal. */
+    <T> T made(Supplier<T> maker) {
+        return new Value(what, group).made(maker);
     }
 
     /** Returns the name that the group gives itself, so that a refusal can say which one it is about. */

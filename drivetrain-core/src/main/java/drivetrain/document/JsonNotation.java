@@ -3,6 +3,7 @@ package drivetrain.document;
 import drivetrain.document.Node.Scalar;
 import drivetrain.document.Node.ScalarType;
 import drivetrain.refusal.RefusedException;
+import java.util.List;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
@@ -18,6 +19,8 @@ final class JsonNotation implements Notation {
     private static final JsonFactory FACTORY = JsonFactory.builder()
             .disable(TokenStreamFactory.Feature.CANONICALIZE_PROPERTY_NAMES)
             .build();
+
+    private static final List<String> NOT_NUMBERS = List.of("NaN", "-Infinity", "Infinity", "-INF", "INF");
 
     @Override
     public JsonParser open(SourceText source) {
@@ -61,6 +64,11 @@ final class JsonNotation implements Notation {
         }
         if (index >= text.length()) {
             return refusal(source, text.length(), "ends before it is complete", "a closing bracket for every opening one");
+        }
+        for (String word : NOT_NUMBERS) {
+            if (text.startsWith(word, index - word.length())) {
+                return refusal(source, index - word.length(), "has " + word + ", which is not a number", "finite numbers");
+            }
         }
         char fault = text.charAt(index);
         String shown = Characters.excerpt(text.substring(index, Math.min(text.length(), index + 1)));

@@ -41,6 +41,15 @@ public final class JsonText {
         return text.toString();
     }
 
+    /** Writes one text with its quotation marks. */
+    static String quoted(String value) {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator json = FACTORY.createGenerator(ObjectWriteContext.empty(), text)) {
+            json.writeString(value);
+        }
+        return text.toString();
+    }
+
     private static void write(JsonGenerator json, Object value) {
         if (value instanceof Map<?, ?> map) {
             json.writeStartObject();

@@ -24,8 +24,5 @@ final class Limits {
     /** Parts in one catalog. */
     static final int PARTS = 100_000;
 
-    /** Points of one torque curve. */
-    static final int CURVE_POINTS = 10_000;
-
     private Limits() {}
 }

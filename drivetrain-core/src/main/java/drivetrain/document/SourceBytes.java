@@ -67,7 +67,8 @@ final class SourceBytes {
         }
         int first = bytes[0] & 0xFF;
         int second = bytes[1] & 0xFF;
-        if (first == 0xFE && second == 0xFF || first == 0xFF && second == 0xFE || first == 0 || second == 0) {
+        boolean marked = (first == 0xFE && second == 0xFF) || (first == 0xFF && second == 0xFE);
+        if (marked || first == 0 || second == 0) {
             throw refused(name, "is saved as UTF-16 or UTF-32");
         }
         if (first == 0xEF && second == 0xBB && bytes.length > 2 && (bytes[2] & 0xFF) == 0xBF) {

@@ -49,7 +49,7 @@ final class SourceText {
         int lines = 1;
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            boolean lineEnds = c == '\n' || c == '\r' && !(i + 1 < text.length() && text.charAt(i + 1) == '\n');
+            boolean lineEnds = c == '\n' || (c == '\r' && !text.startsWith("\n", i + 1));
             if (lineEnds) {
                 if (lines == starts.length) {
                     starts = Arrays.copyOf(starts, 2 * lines);

@@ -10,8 +10,11 @@ import drivetrain.refusal.Refusal;
 import drivetrain.refusal.RefusedException;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A value that is about to be read, with the name of its field. Every method reads one kind of value and refuses all others with the
@@ -128,6 +131,30 @@ record Value(String field, Node node) {
             throw wrongKind("a group of fields: " + String.join(", ", known));
         }
         return Fields.of(what, group, known);
+    }
+
+    /**
+     * Makes a part of what the value says and puts a place to its refusal: that of the text or number within the value that the refusal quotes,
+     * else that of the value.
+     */
+    <T> T made(Supplier<T> maker) {
+        try {
+            return maker.get();
+        } catch (RefusedException e) {
+            throw e.refusal().place().isPresent()
+                    ? e
+                    : e.in(quoted(node, e.refusal().given()).orElse(node.place()));
+        }
+    }
+
+    private static Optional<Place> quoted(Node node, String given) {
+        if (node instanceof Scalar scalar) {
+            return !given.isEmpty() && scalar.text().equals(given) ? Optional.of(scalar.place()) : Optional.empty();
+        }
+        Stream<Node> inner = node instanceof Node.Items list
+                ? list.items().stream()
+                : ((Node.Group) node).entries().values().stream().map(Node.Entry::value);
+        return inner.map(child -> quoted(child, given)).flatMap(Optional::stream).findFirst();
     }
 
     /** Runs a reader on a text and puts the place of the fault to its refusal. */

@@ -10,6 +10,7 @@ import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
+import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.dataformat.yaml.YAMLFactory;
 
@@ -25,11 +26,12 @@ final class YamlNotation implements Notation {
             .loadSettings(LoadSettings.builder()
                     .setCodePointLimit(Limits.DOCUMENT_BYTES + 1)
                     .build())
+            .disable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .build();
 
     private static final Pattern NUMBER =
             Pattern.compile("[+-]?(?:[0-9]++(?:\\.[0-9]*+)?|\\.[0-9]++)(?:[eE][+-]?[0-9]++)?+");
-    private static final Pattern FAULT = Pattern.compile("\\n? in reader, line ([0-9]+), column ([0-9]+):");
+    private static final Pattern FAULT = Pattern.compile("\\n? in reader, line ([0-9]{1,9}), column ([0-9]{1,9}):");
 
     @Override
     public JsonParser open(SourceText source) {
@@ -85,8 +87,8 @@ final class YamlNotation implements Notation {
     }
 
     /**
-     * The parser reports as lines "what it was doing, where, what it found, where, excerpt": the last place and the words before it
-     * are the fault.
+     * The parser reports in lines "what it was doing, where it began, what it found, where, excerpt". The last place is the fault, except
+     * where the document ends too early: then it is the place where the open value began.
      */
     @Override
     public RefusedException malformed(SourceText source, JacksonException cause) {
@@ -98,7 +100,9 @@ final class YamlNotation implements Notation {
         while (place.find()) {
             String before = report.substring(from, place.start());
             problem = before.substring(before.lastIndexOf('\n') + 1);
-            index = source.index(number(place.group(1)), number(place.group(2)));
+            if (from == 0 || !endsEarly(report)) {
+                index = source.index(Integer.parseInt(place.group(1)), Integer.parseInt(place.group(2)));
+            }
             from = place.end();
         }
         return refusal(source, index, plainWords(problem, charAt(source.text(), index)), hint(problem));
@@ -109,16 +113,12 @@ final class YamlNotation implements Notation {
         return location == null ? 0 : source.index(location.getLineNr(), location.getColumnNr());
     }
 
-    private static int number(String digits) {
-        return Integer.parseInt(digits);
-    }
-
     private static String plainWords(String problem, char fault) {
         if (problem.contains("mapping values are not allowed")) {
             return "has a second colon on one line, or a line that is indented too far";
         }
-        if (problem.contains("end of stream") || problem.contains("stream end")) {
-            return "ends before a quotation mark or bracket is closed";
+        if (endsEarly(problem)) {
+            return "has a quotation mark or bracket here that is never closed";
         }
         if (problem.contains("cannot start any token")) {
             return "has a text that begins with " + Characters.excerpt(String.valueOf(fault));
@@ -129,6 +129,10 @@ final class YamlNotation implements Notation {
         return fault == 0
                 ? "ends before it is complete"
                 : "cannot be read from \"" + Characters.excerpt(String.valueOf(fault)) + "\" on";
+    }
+
+    private static boolean endsEarly(String problem) {
+        return problem.contains("end of stream") || problem.contains("stream end");
     }
 
     private static String hint(String problem) {
