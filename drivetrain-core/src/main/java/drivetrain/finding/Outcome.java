@@ -1,5 +1,6 @@
 package drivetrain.finding;
 
+import drivetrain.refusal.Refusal;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -102,8 +103,7 @@ public sealed interface Outcome<T> {
      */
     default T orThrow() {
         return this.<T>fold(value -> value, reason -> {
-            throw drivetrain.refusal.Refusal.of("answer", "", "not evaluated because " + reason)
-                    .asException();
+            throw Refusal.of("answer", "", "not evaluated because " + reason).asException();
         });
     }
 

@@ -15,7 +15,8 @@ public final class AngularSpeed extends Magnitude<AngularSpeed> {
     public static final Unit<AngularSpeed> RADIAN_PER_SECOND = Unit.of("rad/s", 1.0);
 
     /** Revolution per minute, pi/30 rad/s. */
-    public static final Unit<AngularSpeed> RPM = Unit.of("rpm", Math.PI / 30.0, "r/min", "rev/min", "1/min", "min-1");
+    public static final Unit<AngularSpeed> RPM =
+            Unit.of("rpm", Math.PI / 30.0, "r/min", "rev/min", "revs/min", "1/min", "min-1");
 
     /** The kind: its name, its units and how it is read. */
     public static final Kind<AngularSpeed> KIND =

@@ -11,10 +11,10 @@ import java.util.Map;
  */
 public final class Density extends Magnitude<Density> {
 
-    /** Kilogram per cubic metre, the SI unit. */
+    /** Kilogram per cubic meter, the SI unit. */
     public static final Unit<Density> KILOGRAM_PER_CUBIC_METER = Unit.of("kg/m3", 1.0, "kg/m\u00B3");
 
-    /** Kilogram per litre. */
+    /** Kilogram per liter. */
     public static final Unit<Density> KILOGRAM_PER_LITER = Unit.of("kg/L", 1e3, "g/cm3", "g/cm\u00B3", "g/cc", "g/mL");
 
     /** Pound per US gallon. */

@@ -20,7 +20,7 @@ public record Display<Q extends Quantity<Q>>(Unit<Q> us, int usDecimals, Unit<Q>
     /** Speed of rotation: rpm in both systems. */
     public static final Display<AngularSpeed> ROTATION = new Display<>(AngularSpeed.RPM, 0, AngularSpeed.RPM, 0);
 
-    /** A dimension of a part: inches to two decimals, millimetres to one. */
+    /** A dimension of a part: inches to two decimals, millimeters to one. */
     public static final Display<Length> DIMENSION = new Display<>(Length.INCH, 2, Length.MILLIMETER, 1);
 
     /** Torque: whole lb·ft and N·m. */
@@ -35,7 +35,7 @@ public record Display<Q extends Quantity<Q>>(Unit<Q> us, int usDecimals, Unit<Q>
     /** Mass and axle load: whole lb and kg. */
     public static final Display<Mass> MASS = new Display<>(Mass.POUND, 0, Mass.KILOGRAM, 0);
 
-    /** Tire revolutions: per mile and per kilometre. */
+    /** Tire revolutions: per mile and per kilometer. */
     public static final Display<RevolutionsPerDistance> REVOLUTIONS =
             new Display<>(RevolutionsPerDistance.PER_MILE, 1, RevolutionsPerDistance.PER_KILOMETER, 1);
 
@@ -50,6 +50,16 @@ public record Display<Q extends Quantity<Q>>(Unit<Q> us, int usDecimals, Unit<Q>
     public static final Display<Temperature> TEMPERATURE =
             new Display<>(Temperature.FAHRENHEIT, 1, Temperature.CELSIUS, 1);
 
-    /** Elevation: feet and metres. */
+    /** Elevation: feet and meters. */
     public static final Display<Length> ELEVATION = new Display<>(Length.FOOT, 0, Length.METER, 0);
+
+    /**
+     * Checks the decimals.
+     *
+     * @throws IllegalArgumentException if a count is less than 0 or more than 15
+     */
+    public Display {
+        DecimalText.requireDecimals(usDecimals);
+        DecimalText.requireDecimals(metricDecimals);
+    }
 }

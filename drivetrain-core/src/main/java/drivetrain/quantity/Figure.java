@@ -1,7 +1,8 @@
 package drivetrain.quantity;
 
 /**
- * A number that a user sees: a quantity or a plain number, with the unit and the decimals in which it is shown. The number itself is never rounded.
+ * A number that a user sees: a quantity or a plain number, with the unit and the decimals in which it is shown. The number itself is
+ * finite and never rounded.
  */
 public sealed interface Figure permits MeasuredFigure, PlainFigure {
 

@@ -18,20 +18,11 @@ public final class Force extends Magnitude<Force> {
     public static final Unit<Force> KILONEWTON = Unit.of("kN", 1e3, "kilonewton", "kilonewtons");
 
     /** Pound-force, one pound under standard gravity of 9.806 65 m/s². */
-    public static final Unit<Force> POUND_FORCE = Unit.of("lbf", 0.45359237 * 9.80665);
+    public static final Unit<Force> POUND_FORCE = Unit.of("lbf", 0.45359237 * 9.80665, "pound-force", "pounds-force");
 
     /** The kind: its name, its units and how it is read. */
-    public static final Kind<Force> KIND = Kind.of(
-            "force",
-            Force::new,
-            Map.of(
-                    "lb",
-                    "lbf for a force; lb is a mass",
-                    "lbs",
-                    "lbf for a force; lb is a mass",
-                    "kg",
-                    "N or kN for a force; kg is a mass"),
-            List.of(NEWTON, KILONEWTON, POUND_FORCE));
+    public static final Kind<Force> KIND =
+            Kind.of("force", Force::new, Map.of(), List.of(NEWTON, KILONEWTON, POUND_FORCE));
 
     private Force(double si) {
         super("force", si);

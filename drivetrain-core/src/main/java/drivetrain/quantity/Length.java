@@ -4,40 +4,44 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A distance, a diameter, an offset. May be negative where a direction is meant.
+ * A distance, a diameter, an offset. May be negative where a direction is meant. Inches and feet are also read in the fractions of a tape
+ * measure, from halves to sixty-fourths: {@code 88 7/16 in}.
  *
  * <p>Any finite value; a value that is impossible for a part is refused by the part. Factors: NIST Special Publication 811
  * (2008), appendix B, written as the definitions that they follow from.
  */
 public final class Length extends Magnitude<Length> {
 
-    /** Metre, the SI unit. */
+    /** Meter, the SI unit. */
     public static final Unit<Length> METER = Unit.of("m", 1.0, "meter", "meters", "metre", "metres");
 
-    /** Millimetre. */
+    /** Millimeter. */
     public static final Unit<Length> MILLIMETER =
-            Unit.of("mm", 1e-3, "millimeter", "millimeters", "millimetre", "millimetres");
+            Unit.of("mm", 1e-3, "MM", "millimeter", "millimeters", "millimetre", "millimetres");
 
-    /** Centimetre. */
+    /** Centimeter. */
     public static final Unit<Length> CENTIMETER =
             Unit.of("cm", 1e-2, "centimeter", "centimeters", "centimetre", "centimetres");
 
-    /** Kilometre. */
+    /** Kilometer. */
     public static final Unit<Length> KILOMETER =
             Unit.of("km", 1e3, "kilometer", "kilometers", "kilometre", "kilometres");
 
     /** Inch, 25.4 mm exactly. */
-    public static final Unit<Length> INCH = Unit.of("in", 0.0254, "\"", "inch", "inches", "\u2033", "\u201D");
+    public static final Unit<Length> INCH = Unit.onTape("in", 0.0254, "\"", "inch", "inches", "\u2033", "\u201D");
 
     /** Foot, 0.3048 m exactly. */
-    public static final Unit<Length> FOOT = Unit.of("ft", 0.3048, "'", "foot", "feet", "\u2032", "\u2019");
+    public static final Unit<Length> FOOT = Unit.onTape("ft", 0.3048, "'", "foot", "feet", "\u2032", "\u2019");
 
     /** Statute mile, 5280 ft exactly. */
     public static final Unit<Length> MILE = Unit.of("mile", 1609.344, "miles", "mi");
 
     /** The kind: its name, its units and how it is read. */
     public static final Kind<Length> KIND = Kind.of(
-            "length", Length::new, Map.of(), List.of(METER, MILLIMETER, CENTIMETER, KILOMETER, INCH, FOOT, MILE));
+            "length",
+            Length::new,
+            Map.of("Mm", "mm for millimeters; Mm would be megameters"),
+            List.of(METER, MILLIMETER, CENTIMETER, KILOMETER, INCH, FOOT, MILE));
 
     private Length(double si) {
         super("length", si);

@@ -111,9 +111,12 @@ public abstract sealed class Magnitude<Q extends Magnitude<Q>> extends Quantity<
         if (si() >= least.si() && si() <= most.si()) {
             return kind().ofSi(si());
         }
-        throw Refusal.of(subject, DecimalText.shortest(in(unit)) + " " + unit.symbol(), "is out of range")
-                .allowing(DecimalText.shortest(least.in(unit)) + " to " + DecimalText.shortest(most.in(unit)) + " "
-                        + unit.symbol())
+        throw Refusal.of(subject, named(si(), unit), "is out of range")
+                .allowing(named(least.si(), unit) + " to " + named(most.si(), unit))
                 .asException();
+    }
+
+    private static <Q extends Quantity<Q>> String named(double si, Unit<Q> unit) {
+        return DecimalText.brief(unit.fromSi(si)) + " " + unit.symbol();
     }
 }

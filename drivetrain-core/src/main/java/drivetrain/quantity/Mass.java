@@ -20,8 +20,12 @@ public final class Mass extends Magnitude<Mass> {
     /** Avoirdupois pound, 0.453 592 37 kg exactly. */
     public static final Unit<Mass> POUND = Unit.of("lb", 0.45359237, "lbs", "pound", "pounds", "lbm");
 
+    private static final String TONS_MEANT = "kg or lb; a ton is 1000 kg, 2000 lb or 2240 lb";
+    private static final Map<String, String> TONS =
+            Map.of("t", TONS_MEANT, "ton", TONS_MEANT, "tons", TONS_MEANT, "tonne", TONS_MEANT, "tonnes", TONS_MEANT);
+
     /** The kind: its name, its units and how it is read. */
-    public static final Kind<Mass> KIND = Kind.of("mass", Mass::new, Map.of(), List.of(KILOGRAM, GRAM, POUND));
+    public static final Kind<Mass> KIND = Kind.of("mass", Mass::new, TONS, List.of(KILOGRAM, GRAM, POUND));
 
     private Mass(double si) {
         super("mass", si);

@@ -1,5 +1,7 @@
 package drivetrain.quantity;
 
+import drivetrain.refusal.Refusal;
+
 /**
  * A quantity with its display.
  *
@@ -8,6 +10,18 @@ package drivetrain.quantity;
  * @param <Q> the kind of quantity
  */
 public record MeasuredFigure<Q extends Quantity<Q>>(Q quantity, Display<Q> display) implements Figure {
+
+    /**
+     * Checks the quantity.
+     *
+     * @throws drivetrain.refusal.RefusedException if its number is not finite in one of the units
+     */
+    public MeasuredFigure {
+        if (!Double.isFinite(quantity.in(display.us())) || !Double.isFinite(quantity.in(display.metric()))) {
+            throw Refusal.of("figure", quantity.toString(), "is too large to be shown")
+                    .asException();
+        }
+    }
 
     @Override
     public double number(UnitSystem system) {

@@ -7,7 +7,7 @@ import drivetrain.refusal.Refusal;
  *
  * @param value the number, finite
  * @param sign a sign shown behind it, such as {@code %}; empty for none
- * @param decimals the decimals shown
+ * @param decimals the decimals shown, 0 to 15
  */
 public record PlainFigure(double value, String sign, int decimals) implements Figure {
 
@@ -15,12 +15,15 @@ public record PlainFigure(double value, String sign, int decimals) implements Fi
      * Checks the number.
      *
      * @throws drivetrain.refusal.RefusedException if it is not finite
+     * @throws IllegalArgumentException if the count of decimals is out of range
      */
     public PlainFigure {
         if (!Double.isFinite(value)) {
             throw Refusal.of("figure", Double.toString(value), "is not a finite number")
                     .asException();
         }
+        DecimalText.requireDecimals(decimals);
+        value += 0.0;
     }
 
     @Override

@@ -24,15 +24,13 @@ public final class Power extends Magnitude<Power> {
     /** Metric horsepower, 75 kgf·m/s; 1.4 % less than hp. */
     public static final Unit<Power> METRIC_HORSEPOWER = Unit.of("PS", 75.0 * 9.80665);
 
+    private static final String HORSEPOWER_MEANT = "PS for the metric horsepower, hp for the mechanical one";
+
     /** The kind: its name, its units and how it is read. */
     public static final Kind<Power> KIND = Kind.of(
             "power",
             Power::new,
-            Map.of(
-                    "cv",
-                    "PS for the metric horsepower, hp for the mechanical one",
-                    "ch",
-                    "PS for the metric horsepower, hp for the mechanical one"),
+            Map.of("cv", HORSEPOWER_MEANT, "ch", HORSEPOWER_MEANT),
             List.of(WATT, KILOWATT, HORSEPOWER, METRIC_HORSEPOWER));
 
     private Power(double si) {

@@ -30,9 +30,14 @@ public final class Pressure extends Magnitude<Pressure> {
     public static final Unit<Pressure> PSI =
             Unit.of("psi", 0.45359237 * 9.80665 / (0.0254 * 0.0254), "lbf/in2", "lb/in2");
 
+    private static final Map<String, String> NOT_MEGA = Map.of(
+            "mPa", "MPa for megapascals; mPa would be millipascals",
+            "mpa", "MPa for megapascals; mPa would be millipascals",
+            "Mbar", "mbar for millibars; Mbar would be megabars");
+
     /** The kind: its name, its units and how it is read. */
     public static final Kind<Pressure> KIND = Kind.of(
-            "pressure", Pressure::new, Map.of(), List.of(PASCAL, HECTOPASCAL, KILOPASCAL, MEGAPASCAL, BAR, PSI));
+            "pressure", Pressure::new, NOT_MEGA, List.of(PASCAL, HECTOPASCAL, KILOPASCAL, MEGAPASCAL, BAR, PSI));
 
     private Pressure(double si) {
         super("pressure", si);

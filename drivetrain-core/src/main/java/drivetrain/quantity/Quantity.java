@@ -1,6 +1,7 @@
 package drivetrain.quantity;
 
 import drivetrain.refusal.Refusal;
+import org.jspecify.annotations.Nullable;
 
 /**
  * An immutable amount of one kind, held as one finite number in the SI unit.
@@ -43,7 +44,7 @@ public abstract sealed class Quantity<Q extends Quantity<Q>> implements Comparab
      * Returns the number in a unit.
      *
      * @param unit the unit
-     * @return the number
+     * @return the number; infinite where the quantity is so great that the number in a smaller unit leaves the range of {@code double}
      */
     public final double in(Unit<Q> unit) {
         return unit.fromSi(si);
@@ -55,6 +56,7 @@ public abstract sealed class Quantity<Q extends Quantity<Q>> implements Comparab
      * @param unit the unit
      * @param decimals the count of decimals, 0 to 15
      * @return the number, a space and the symbol
+     * @throws IllegalArgumentException if the number in that unit is not finite or the count is out of range
      */
     public final String format(Unit<Q> unit, int decimals) {
         return DecimalText.fixed(in(unit), decimals) + " " + unit.symbol();
@@ -98,7 +100,7 @@ public abstract sealed class Quantity<Q extends Quantity<Q>> implements Comparab
      * @return true if equal
      */
     @Override
-    public final boolean equals(@org.jspecify.annotations.Nullable Object other) {
+    public final boolean equals(@Nullable Object other) {
         return other instanceof Quantity<?> that && that.getClass() == getClass() && that.si == si;
     }
 

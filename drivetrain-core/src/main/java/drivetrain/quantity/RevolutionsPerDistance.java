@@ -11,15 +11,15 @@ import java.util.Map;
  */
 public final class RevolutionsPerDistance extends Magnitude<RevolutionsPerDistance> {
 
-    /** Revolution per metre, the SI unit. */
+    /** Revolution per meter, the SI unit. */
     public static final Unit<RevolutionsPerDistance> PER_METER = Unit.of("rev/m", 1.0);
 
-    /** Revolution per kilometre. */
-    public static final Unit<RevolutionsPerDistance> PER_KILOMETER = Unit.of("rev/km", 1e-3, "revs/km", "r/km");
+    /** Revolution per kilometer. */
+    public static final Unit<RevolutionsPerDistance> PER_KILOMETER = Unit.of("rev/km", 1e-3, "revs/km", "r/km", "/km");
 
     /** Revolution per statute mile. */
     public static final Unit<RevolutionsPerDistance> PER_MILE =
-            Unit.of("rev/mile", 1.0 / 1609.344, "revs/mile", "rev/mi", "revs/mi", "r/mile");
+            Unit.of("rev/mile", 1.0 / 1609.344, "revs/mile", "rev/mi", "revs/mi", "r/mile", "/mile", "/mi");
 
     /** The kind: its name, its units and how it is read. */
     public static final Kind<RevolutionsPerDistance> KIND = Kind.of(

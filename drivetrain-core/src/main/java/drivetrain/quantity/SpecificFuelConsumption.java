@@ -16,7 +16,7 @@ public final class SpecificFuelConsumption extends Magnitude<SpecificFuelConsump
 
     /** Gram per kilowatt-hour. */
     public static final Unit<SpecificFuelConsumption> GRAM_PER_KILOWATT_HOUR =
-            Unit.of("g/kWh", 1e-3 / 3.6e6, "g/(kW\u00B7h)");
+            Unit.of("g/kWh", 1e-3 / 3.6e6, "g/(kW\u00B7h)", "g/(kW-h)", "g/kW-h", "g/kW\u00B7h");
 
     /** Pound per mechanical horsepower-hour. */
     public static final Unit<SpecificFuelConsumption> POUND_PER_HORSEPOWER_HOUR = Unit.signed(
@@ -24,6 +24,7 @@ public final class SpecificFuelConsumption extends Magnitude<SpecificFuelConsump
             "lb/(hp-h)",
             0.45359237 / (550.0 * 0.45359237 * 9.80665 * 0.3048 * 3600.0),
             "lb/hp-h",
+            "lb/hp\u00B7h",
             "lb/hph",
             "lb/hp/h",
             "lb/hp-hr",

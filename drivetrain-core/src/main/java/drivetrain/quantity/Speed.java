@@ -11,14 +11,14 @@ import java.util.Map;
  */
 public final class Speed extends Magnitude<Speed> {
 
-    /** Metre per second, the SI unit. */
+    /** Meter per second, the SI unit. */
     public static final Unit<Speed> METER_PER_SECOND = Unit.of("m/s", 1.0, "mps");
 
-    /** Kilometre per hour, 1/3.6 m/s. */
-    public static final Unit<Speed> KILOMETER_PER_HOUR = Unit.of("km/h", 1.0 / 3.6, "kmh", "kph", "kmph");
+    /** Kilometer per hour, 1/3.6 m/s. */
+    public static final Unit<Speed> KILOMETER_PER_HOUR = Unit.of("km/h", 1.0 / 3.6, "km/hr", "kmh", "kph", "kmph");
 
     /** Statute mile per hour, 0.44704 m/s exactly. */
-    public static final Unit<Speed> MILE_PER_HOUR = Unit.of("mph", 1609.344 / 3600.0, "mi/h");
+    public static final Unit<Speed> MILE_PER_HOUR = Unit.of("mph", 1609.344 / 3600.0, "mi/h", "mi/hr", "miles/h");
 
     /** The kind: its name, its units and how it is read. */
     public static final Kind<Speed> KIND =

@@ -14,11 +14,12 @@ public final class Temperature extends Quantity<Temperature> {
     public static final Unit<Temperature> KELVIN = Unit.of("K", 1.0, "kelvin");
 
     /** Degree Celsius, 0 degC = 273.15 K exactly. */
-    public static final Unit<Temperature> CELSIUS = Unit.shifted("degC", 1.0, 273.15, "\u00B0C", "C", "celsius");
+    public static final Unit<Temperature> CELSIUS =
+            Unit.shifted("degC", 1.0, 273.15, "\u00B0C", "\u00B0 C", "deg C", "C", "celsius");
 
     /** Degree Fahrenheit, 32 degF = 0 degC and 9 degF = 5 K exactly. */
     public static final Unit<Temperature> FAHRENHEIT =
-            Unit.shifted("degF", 5.0 / 9.0, 459.67 * 5.0 / 9.0, "\u00B0F", "F", "fahrenheit");
+            Unit.shifted("degF", 5.0 / 9.0, 459.67 * 5.0 / 9.0, "\u00B0F", "\u00B0 F", "deg F", "F", "fahrenheit");
 
     /** The kind: its name, its units and how it is read. */
     public static final Kind<Temperature> KIND =

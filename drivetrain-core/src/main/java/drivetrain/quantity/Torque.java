@@ -11,9 +11,18 @@ import java.util.Map;
  */
 public final class Torque extends Magnitude<Torque> {
 
-    /** Newton metre, the SI unit. */
+    /** Newton meter, the SI unit. */
     public static final Unit<Torque> NEWTON_METER = Unit.signed(
-            "N\u00B7m", "Nm", 1.0, "N m", "N-m", "newton meter", "newton meters", "newton metre", "newton metres");
+            "N\u00B7m",
+            "Nm",
+            1.0,
+            "N m",
+            "N-m",
+            "N.m",
+            "newton meter",
+            "newton meters",
+            "newton metre",
+            "newton metres");
 
     /** Pound-foot, one pound-force at one foot. */
     public static final Unit<Torque> POUND_FOOT = Unit.signed(
@@ -31,7 +40,16 @@ public final class Torque extends Magnitude<Torque> {
             "ft\u00B7lbf",
             "ft-lbf",
             "lbf ft",
-            "ft lbf");
+            "ft lbf",
+            "lbs-ft",
+            "lbs ft",
+            "ft-lbs",
+            "ft lbs",
+            "ftlbs",
+            "pound-foot",
+            "pound-feet",
+            "foot-pound",
+            "foot-pounds");
 
     /** Pound-inch, one pound-force at one inch. */
     public static final Unit<Torque> POUND_INCH = Unit.signed(
@@ -45,7 +63,14 @@ public final class Torque extends Magnitude<Torque> {
             "in lb",
             "lbf-in",
             "in\u00B7lbf",
-            "in-lbf");
+            "in-lbf",
+            "lbs-in",
+            "in-lbs",
+            "in lbs",
+            "pound-inch",
+            "pound-inches",
+            "inch-pound",
+            "inch-pounds");
 
     /** The kind: its name, its units and how it is read. */
     public static final Kind<Torque> KIND =

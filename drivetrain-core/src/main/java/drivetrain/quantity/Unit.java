@@ -14,29 +14,36 @@ public final class Unit<Q extends Quantity<Q>> {
     private final String ascii;
     private final double factor;
     private final double offset;
+    private final boolean fractions;
     private final List<String> spellings;
 
-    private Unit(String symbol, String ascii, double factor, double offset, List<String> spellings) {
+    private Unit(String symbol, String ascii, double factor, double offset, boolean fractions, List<String> spellings) {
         this.symbol = symbol;
         this.ascii = ascii;
         this.factor = factor;
         this.offset = offset;
+        this.fractions = fractions;
         this.spellings = spellings;
     }
 
     /** Makes a unit that is a plain multiple of the SI unit and whose symbol is ASCII. */
     static <Q extends Quantity<Q>> Unit<Q> of(String symbol, double factor, String... spellings) {
-        return new Unit<>(symbol, symbol, factor, 0.0, List.of(spellings));
+        return new Unit<>(symbol, symbol, factor, 0.0, false, List.of(spellings));
+    }
+
+    /** Makes a unit in which tape measures show fractions. */
+    static <Q extends Quantity<Q>> Unit<Q> onTape(String symbol, double factor, String... spellings) {
+        return new Unit<>(symbol, symbol, factor, 0.0, true, List.of(spellings));
     }
 
     /** Makes a unit whose symbol needs a sign outside ASCII. */
     static <Q extends Quantity<Q>> Unit<Q> signed(String symbol, String ascii, double factor, String... spellings) {
-        return new Unit<>(symbol, ascii, factor, 0.0, List.of(spellings));
+        return new Unit<>(symbol, ascii, factor, 0.0, false, List.of(spellings));
     }
 
     /** Makes a unit with a zero of its own. */
     static <Q extends Quantity<Q>> Unit<Q> shifted(String symbol, double factor, double offset, String... spellings) {
-        return new Unit<>(symbol, symbol, factor, offset, List.of(spellings));
+        return new Unit<>(symbol, symbol, factor, offset, false, List.of(spellings));
     }
 
     /**
@@ -59,6 +66,14 @@ public final class Unit<Q extends Quantity<Q>> {
 
     List<String> spellings() {
         return spellings;
+    }
+
+    boolean isReadInFractions() {
+        return fractions;
+    }
+
+    boolean isZeroAtZero() {
+        return offset == 0.0;
     }
 
     double toSi(double number) {

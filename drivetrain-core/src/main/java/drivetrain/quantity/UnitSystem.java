@@ -4,7 +4,7 @@ package drivetrain.quantity;
 public enum UnitSystem {
     /** What a shop in the United States uses: inches, mph, lb, lb·ft, hp. */
     US,
-    /** Millimetres, km/h, kg, N·m, kW. */
+    /** Millimeters, km/h, kg, N·m, kW. */
     METRIC,
     /** The US figure with the metric one in parentheses. */
     BOTH

@@ -11,17 +11,18 @@ import java.util.Map;
  */
 public final class Volume extends Magnitude<Volume> {
 
-    /** Cubic metre, the SI unit. */
+    /** Cubic meter, the SI unit. */
     public static final Unit<Volume> CUBIC_METER = Unit.of("m3", 1.0, "m\u00B3");
 
-    /** Litre. */
+    /** Liter. */
     public static final Unit<Volume> LITER = Unit.of("L", 1e-3, "liter", "liters", "litre", "litres");
 
-    /** Cubic centimetre. */
+    /** Cubic centimeter. */
     public static final Unit<Volume> CUBIC_CENTIMETER = Unit.of("cm3", 1e-6, "cm\u00B3", "cc");
 
     /** Cubic inch. */
-    public static final Unit<Volume> CUBIC_INCH = Unit.of("in3", 0.0254 * 0.0254 * 0.0254, "in\u00B3", "cu in");
+    public static final Unit<Volume> CUBIC_INCH =
+            Unit.of("in3", 0.0254 * 0.0254 * 0.0254, "in\u00B3", "cu in", "ci", "cid", "cubic inch", "cubic inches");
 
     /** US liquid gallon, 231 in³ exactly. */
     public static final Unit<Volume> US_GALLON =
@@ -31,17 +32,13 @@ public final class Volume extends Magnitude<Volume> {
     public static final Unit<Volume> IMPERIAL_GALLON =
             Unit.of("imp gal", 4.54609e-3, "imperial gal", "imperial gallon", "imperial gallons");
 
+    private static final String GALLON_MEANT = "US gal or imp gal, which are 20 % apart";
+
     /** The kind: its name, its units and how it is read. */
     public static final Kind<Volume> KIND = Kind.of(
             "volume",
             Volume::new,
-            Map.of(
-                    "gal",
-                    "US gal or imp gal, which are 20 % apart",
-                    "gallon",
-                    "US gal or imp gal, which are 20 % apart",
-                    "gallons",
-                    "US gal or imp gal, which are 20 % apart"),
+            Map.of("gal", GALLON_MEANT, "gallon", GALLON_MEANT, "gallons", GALLON_MEANT),
             List.of(CUBIC_METER, LITER, CUBIC_CENTIMETER, CUBIC_INCH, US_GALLON, IMPERIAL_GALLON));
 
     private Volume(double si) {

@@ -11,16 +11,16 @@ import java.util.Map;
  */
 public final class VolumeFlow extends Magnitude<VolumeFlow> {
 
-    /** Cubic metre per second, the SI unit. */
+    /** Cubic meter per second, the SI unit. */
     public static final Unit<VolumeFlow> CUBIC_METER_PER_SECOND = Unit.of("m3/s", 1.0, "m\u00B3/s");
 
-    /** Litre per hour. */
+    /** Liter per hour. */
     public static final Unit<VolumeFlow> LITER_PER_HOUR = Unit.of("L/h", 1e-3 / 3600.0, "lph", "L/hr");
 
-    /** Litre per minute. */
+    /** Liter per minute. */
     public static final Unit<VolumeFlow> LITER_PER_MINUTE = Unit.of("L/min", 1e-3 / 60.0, "lpm");
 
-    /** Cubic centimetre per minute. */
+    /** Cubic centimeter per minute. */
     public static final Unit<VolumeFlow> CUBIC_CENTIMETER_PER_MINUTE =
             Unit.of("cc/min", 1e-6 / 60.0, "cm3/min", "cm\u00B3/min", "mL/min");
 
@@ -32,17 +32,18 @@ public final class VolumeFlow extends Magnitude<VolumeFlow> {
     public static final Unit<VolumeFlow> IMPERIAL_GALLON_PER_HOUR =
             Unit.of("imp gal/h", 4.54609e-3 / 3600.0, "imperial gal/h", "imp gph");
 
+    private static final String GALLON_MEANT = "US gal/h or imp gal/h, which are 20 % apart";
+    private static final Map<String, String> REFUSED = Map.of(
+            "gal/h", GALLON_MEANT,
+            "gal/hr", GALLON_MEANT,
+            "gph", GALLON_MEANT,
+            "ML/min", "mL/min for milliliters; ML would be megaliters");
+
     /** The kind: its name, its units and how it is read. */
     public static final Kind<VolumeFlow> KIND = Kind.of(
             "volume flow",
             VolumeFlow::new,
-            Map.of(
-                    "gal/h",
-                    "US gal/h or imp gal/h, which are 20 % apart",
-                    "gph",
-                    "US gal/h or imp gal/h, which are 20 % apart",
-                    "gal/hr",
-                    "US gal/h or imp gal/h, which are 20 % apart"),
+            REFUSED,
             List.of(
                     CUBIC_METER_PER_SECOND,
                     LITER_PER_HOUR,

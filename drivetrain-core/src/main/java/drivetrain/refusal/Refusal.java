@@ -8,7 +8,7 @@ import java.util.OptionalInt;
  * One refused input, in the words of the person who typed it.
  *
  * @param subject what was being read or checked, such as {@code "axle ratio"}
- * @param given the value as typed, or empty where nothing was given
+ * @param given the value as typed, with every character kept; empty where nothing was given
  * @param problem what is wrong, as the second half of a sentence that starts with the value
  * @param allowed what is allowed, with its unit; empty where there is nothing to list
  * @param position the index in {@code given} at which the fault lies, counted from 0
@@ -25,6 +25,7 @@ public record Refusal(
         Optional<Place> place) {
 
     private static final int MOST_SUGGESTIONS = 3;
+    private static final int LONGEST_SHOWN = 120;
 
     /** Keeps at most three suggestions. */
     public Refusal {
@@ -93,7 +94,8 @@ public record Refusal(
     }
 
     /**
-     * Returns one line that is complete by itself: place, subject, value, problem and what is allowed.
+     * Returns one line that is complete by itself: place, subject, value, problem and what is allowed. A very long value is cut
+     * with a mark; what cannot be seen, such as a control character, is shown as {@link VisibleText} does.
      *
      * @return the line, without suggestions
      */
@@ -102,12 +104,16 @@ public record Refusal(
         place.ifPresent(where -> line.append(where).append(": "));
         line.append(subject);
         if (!given.isEmpty()) {
-            line.append(" \"").append(given).append('"');
+            line.append(" \"").append(shown(given)).append('"');
         }
         line.append(": ").append(problem);
         if (!allowed.isEmpty()) {
             line.append("; allowed: ").append(allowed);
         }
-        return line.toString();
+        return VisibleText.of(line.toString());
+    }
+
+    private static String shown(String value) {
+        return value.length() <= LONGEST_SHOWN ? value : value.substring(0, LONGEST_SHOWN) + "...";
     }
 }

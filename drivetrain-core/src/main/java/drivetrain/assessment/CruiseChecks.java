@@ -1,0 +1,93 @@
+package drivetrain.assessment;
+
+import drivetrain.combination.Combination;
+import drivetrain.combination.HouseLimits;
+import drivetrain.engine.Engine;
+import drivetrain.finding.Finding;
+import drivetrain.finding.Verdict;
+import drivetrain.quantity.AngularSpeed;
+import drivetrain.quantity.Display;
+import drivetrain.quantity.Figure;
+import drivetrain.quantity.Speed;
+import drivetrain.tire.TireChecks;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Whether the engine lugs or screams at a road speed, and whether the tire may go that fast. */
+final class CruiseChecks {
+
+    private static final String LUG = "engine speed at cruise, low side";
+    private static final String SCREAM = "engine speed at cruise, high side";
+
+    private CruiseChecks() {}
+
+    static List<Finding> of(Combination combination, Speed speed, AngularSpeed engineSpeed) {
+        List<Finding> findings = new ArrayList<>();
+        findings.add(lug(combination, engineSpeed));
+        findings.add(scream(combination, engineSpeed));
+        combination.tire().ifPresent(tire -> findings.add(TireChecks.speed("tire speed at cruise", tire.item(), speed)));
+        return findings;
+    }
+
+    private static Finding lug(Combination combination, AngularSpeed engineSpeed) {
+        HouseLimits.Limit house = combination.limits().get(HouseLimits.CRUISE_LEAST_OVER_IDLE);
+        return combination
+                .needEngine()
+                .then(Engine::needIdle)
+                .fold(
+                        idle -> {
+                            AngularSpeed least = idle.times(house.value());
+                            Verdict verdict = engineSpeed.isLessThan(idle)
+                                    ? Verdict.EXCEEDED
+                                    : engineSpeed.isLessThan(least) ? Verdict.MARGINAL : Verdict.MET;
+                            return Finding.of(
+                                    LUG,
+                                    Figure.of(engineSpeed, Display.ROTATION),
+                                    Figure.of(least, Display.ROTATION),
+                                    Figure.percent(engineSpeed.ratioTo(least) - 1.0, 0),
+                                    verdict,
+                                    lugStatement(verdict),
+                                    house.source());
+                        },
+                        reason -> Finding.notEvaluated(LUG, reason, house.source()));
+    }
+
+    private static String lugStatement(Verdict verdict) {
+        return switch (verdict) {
+            case EXCEEDED -> "the engine would turn slower than its idle; it stalls or shudders in this gear";
+            case MARGINAL -> "the engine turns slowly for a cruise; it may lug on a grade";
+            default -> "the engine turns fast enough to pull";
+        };
+    }
+
+    private static Finding scream(Combination combination, AngularSpeed engineSpeed) {
+        HouseLimits.Limit house = combination.limits().get(HouseLimits.CRUISE_MOST_OF_MAXIMUM);
+        return combination
+                .needEngine()
+                .map(Engine::maximumSpeed)
+                .fold(
+                        maximum -> {
+                            AngularSpeed most = maximum.times(house.value());
+                            Verdict verdict = engineSpeed.isGreaterThan(maximum)
+                                    ? Verdict.EXCEEDED
+                                    : engineSpeed.isGreaterThan(most) ? Verdict.MARGINAL : Verdict.MET;
+                            return Finding.of(
+                                    SCREAM,
+                                    Figure.of(engineSpeed, Display.ROTATION),
+                                    Figure.of(most, Display.ROTATION),
+                                    Figure.percent(1.0 - engineSpeed.ratioTo(most), 0),
+                                    verdict,
+                                    screamStatement(verdict),
+                                    house.source());
+                        },
+                        reason -> Finding.notEvaluated(SCREAM, reason, house.source()));
+    }
+
+    private static String screamStatement(Verdict verdict) {
+        return switch (verdict) {
+            case EXCEEDED -> "the engine would turn faster than its maximum speed; this gear cannot be used there";
+            case MARGINAL -> "the engine turns fast for a cruise; it will be loud and thirsty";
+            default -> "the engine turns easily";
+        };
+    }
+}

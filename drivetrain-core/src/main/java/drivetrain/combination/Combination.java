@@ -1,0 +1,256 @@
+package drivetrain.combination;
+
+import drivetrain.engine.Engine;
+import drivetrain.finding.Outcome;
+import drivetrain.gearing.AxleRatio;
+import drivetrain.gearing.GearTrain;
+import drivetrain.gearing.HubReduction;
+import drivetrain.gearing.Overdrive;
+import drivetrain.gearing.TransferCase;
+import drivetrain.gearing.Transmission;
+import drivetrain.quantity.Speed;
+import drivetrain.refusal.Refusal;
+import drivetrain.refusal.RefusedException;
+import drivetrain.tire.Tire;
+import java.util.Optional;
+
+/**
+ * A drivetrain package with its parts looked up.
+ *
+ * <p>Every part may be missing; then {@link #need} says what to choose. The gear train stands as soon as transmission, transfer case and rear axle do: an
+ * overdrive and a hub reduction that were not chosen are not fitted.
+ */
+public final class Combination {
+
+    private final Specification specification;
+    private final HouseLimits limits;
+    private final Optional<Part<Vehicle>> vehicle;
+    private final Optional<Part<Engine>> engine;
+    private final Optional<Part<Transmission>> transmission;
+    private final Optional<Part<Overdrive>> overdrive;
+    private final Optional<Part<TransferCase>> transfer;
+    private final Optional<Part<AxleRatio>> rearAxle;
+    private final Optional<Part<AxleRatio>> frontAxle;
+    private final Optional<Part<HubReduction>> hubs;
+    private final Optional<Part<Tire>> tire;
+    private final Optional<Part<Tire>> frontTire;
+    private final Optional<Speed> cruise;
+    private final Outcome<GearTrain> gearTrain;
+
+    private Combination(Specification specification, Catalog catalog) {
+        this.specification = specification;
+        this.limits = catalog.limits();
+        vehicle = part(Slot.VEHICLE, PartKind.VEHICLE, catalog);
+        engine = part(Slot.ENGINE, PartKind.ENGINE, catalog);
+        transmission = part(Slot.TRANSMISSION, PartKind.TRANSMISSION, catalog);
+        overdrive = part(Slot.OVERDRIVE, PartKind.OVERDRIVE, catalog);
+        transfer = part(Slot.TRANSFER, PartKind.TRANSFER_CASE, catalog);
+        rearAxle = part(Slot.REAR_AXLE, PartKind.AXLE, catalog);
+        frontAxle = part(Slot.FRONT_AXLE, PartKind.AXLE, catalog);
+        hubs = part(Slot.HUBS, PartKind.HUB_REDUCTION, catalog);
+        tire = part(Slot.TIRE, PartKind.TIRE, catalog);
+        frontTire = part(Slot.FRONT_TIRE, PartKind.TIRE, catalog).or(() -> tire);
+        cruise = specification.cruise().map(Speed::parse).map(speed -> speed.requirePositive("cruise speed"));
+        gearTrain = connect();
+    }
+
+    /**
+     * Looks every choice up.
+     *
+     * @param specification the choices
+     * @param catalog the parts that a name can mean
+     * @return the combination
+     * @throws RefusedException if a choice is neither a name in the catalog nor a literal; the subject is the slot's word
+     */
+    public static Combination resolve(Specification specification, Catalog catalog) {
+        return new Combination(specification, catalog);
+    }
+
+    private <T> Optional<Part<T>> part(Slot slot, PartKind<T> kind, Catalog catalog) {
+        Optional<String> text = specification.choice(slot);
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(catalog.resolve(kind, text.get()));
+        } catch (RefusedException refused) {
+            Refusal why = refused.refusal();
+            throw new RefusedException(new Refusal(
+                    slot.word(),
+                    why.given(),
+                    why.problem(),
+                    why.allowed(),
+                    why.position(),
+                    why.suggestions(),
+                    why.place()));
+        }
+    }
+
+    private Outcome<GearTrain> connect() {
+        return need(transmission, Slot.TRANSMISSION)
+                .then(box -> need(transfer, Slot.TRANSFER).then(reduction -> need(rearAxle, Slot.REAR_AXLE)
+                        .map(axle -> GearTrain.of(
+                                box,
+                                overdrive.map(Part::item).orElseGet(Overdrive::none),
+                                reduction,
+                                axle,
+                                hubs.map(Part::item).orElseGet(HubReduction::none)))));
+    }
+
+    private static <T> Outcome<T> need(Optional<Part<T>> part, Slot slot) {
+        return Outcome.of(part.map(Part::item), "no " + slot.word() + " is chosen");
+    }
+
+    /**
+     * Returns the choices that this was made from.
+     *
+     * @return the specification
+     */
+    public Specification specification() {
+        return specification;
+    }
+
+    /**
+     * Returns the limits that the shop sets for itself.
+     *
+     * @return the limits
+     */
+    public HouseLimits limits() {
+        return limits;
+    }
+
+    /**
+     * Returns the vehicle.
+     *
+     * @return the part, or empty
+     */
+    public Optional<Part<Vehicle>> vehicle() {
+        return vehicle;
+    }
+
+    /**
+     * Returns the engine.
+     *
+     * @return the part, or empty
+     */
+    public Optional<Part<Engine>> engine() {
+        return engine;
+    }
+
+    /**
+     * Returns the transmission.
+     *
+     * @return the part, or empty
+     */
+    public Optional<Part<Transmission>> transmission() {
+        return transmission;
+    }
+
+    /**
+     * Returns the auxiliary over- or underdrive.
+     *
+     * @return the part, or empty if none is fitted
+     */
+    public Optional<Part<Overdrive>> overdrive() {
+        return overdrive;
+    }
+
+    /**
+     * Returns the transfer case.
+     *
+     * @return the part, or empty
+     */
+    public Optional<Part<TransferCase>> transfer() {
+        return transfer;
+    }
+
+    /**
+     * Returns the rear axle.
+     *
+     * @return the part, or empty
+     */
+    public Optional<Part<AxleRatio>> rearAxle() {
+        return rearAxle;
+    }
+
+    /**
+     * Returns the front axle.
+     *
+     * @return the part, or empty
+     */
+    public Optional<Part<AxleRatio>> frontAxle() {
+        return frontAxle;
+    }
+
+    /**
+     * Returns the hub reduction.
+     *
+     * @return the part, or empty if none is fitted
+     */
+    public Optional<Part<HubReduction>> hubs() {
+        return hubs;
+    }
+
+    /**
+     * Returns the rear tire, which is the tire on all wheels unless the front ones differ.
+     *
+     * @return the part, or empty
+     */
+    public Optional<Part<Tire>> tire() {
+        return tire;
+    }
+
+    /**
+     * Returns the front tire.
+     *
+     * @return the front tire if it differs, else the tire; empty if none is chosen
+     */
+    public Optional<Part<Tire>> frontTire() {
+        return frontTire;
+    }
+
+    /**
+     * Returns the road speed that the customer asked about.
+     *
+     * @return the speed, or empty
+     */
+    public Optional<Speed> cruise() {
+        return cruise;
+    }
+
+    /**
+     * Returns the gear train from the transmission to the wheels.
+     *
+     * @return the gear train, or which of its parts is not chosen
+     */
+    public Outcome<GearTrain> gearTrain() {
+        return gearTrain;
+    }
+
+    /**
+     * Returns the engine for an answer that needs one.
+     *
+     * @return the engine, or the reason that none is chosen
+     */
+    public Outcome<Engine> needEngine() {
+        return need(engine, Slot.ENGINE);
+    }
+
+    /**
+     * Returns the tire for an answer that needs one.
+     *
+     * @return the tire, or the reason that none is chosen
+     */
+    public Outcome<Tire> needTire() {
+        return need(tire, Slot.TIRE);
+    }
+
+    /**
+     * Returns the vehicle for an answer that needs one.
+     *
+     * @return the vehicle, or the reason that none is chosen
+     */
+    public Outcome<Vehicle> needVehicle() {
+        return need(vehicle, Slot.VEHICLE);
+    }
+}

@@ -1,0 +1,75 @@
+package drivetrain.combination;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/** A place in a drivetrain package that one part fills. */
+public enum Slot {
+    /** The vehicle that is built. */
+    VEHICLE("vehicle", "vehicle", PartKind.VEHICLE),
+    /** The engine. */
+    ENGINE("engine", "engine", PartKind.ENGINE),
+    /** The transmission behind it. */
+    TRANSMISSION("transmission", "transmission", PartKind.TRANSMISSION),
+    /** An auxiliary over- or underdrive behind the transmission; empty means that none is fitted. */
+    OVERDRIVE("overdrive", "overdrive", PartKind.OVERDRIVE),
+    /** The transfer case. */
+    TRANSFER("transfer case", "transfer", PartKind.TRANSFER_CASE),
+    /** The rear axle's ring and pinion. */
+    REAR_AXLE("rear axle", "rearAxle", PartKind.AXLE),
+    /** The front axle's ring and pinion. */
+    FRONT_AXLE("front axle", "frontAxle", PartKind.AXLE),
+    /** A reduction in the hubs of all wheels; empty means that none is fitted. */
+    HUBS("hub reduction", "hubs", PartKind.HUB_REDUCTION),
+    /** The tire, on all wheels unless the front ones differ. */
+    TIRE("tire", "tire", PartKind.TIRE),
+    /** The front tire, where it differs. */
+    FRONT_TIRE("front tire", "frontTire", PartKind.TIRE);
+
+    private final String word;
+    private final String key;
+    private final PartKind<?> kind;
+
+    Slot(String word, String key, PartKind<?> kind) {
+        this.word = word;
+        this.key = key;
+        this.kind = kind;
+    }
+
+    /**
+     * Returns the trade's word for it.
+     *
+     * @return the word
+     */
+    public String word() {
+        return word;
+    }
+
+    /**
+     * Returns the key under which an order file holds it.
+     *
+     * @return the key
+     */
+    public String key() {
+        return key;
+    }
+
+    /**
+     * Returns the kind of part that fills it.
+     *
+     * @return the kind
+     */
+    public PartKind<?> kind() {
+        return kind;
+    }
+
+    /**
+     * Finds a slot by the key of an order file.
+     *
+     * @param key the key
+     * @return the slot, or empty
+     */
+    public static Optional<Slot> ofKey(String key) {
+        return Arrays.stream(values()).filter(slot -> slot.key.equals(key)).findFirst();
+    }
+}

@@ -1,0 +1,102 @@
+package drivetrain.combination;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A drivetrain package as written: for each slot the catalog name or the literal that was chosen, word for word.
+ *
+ * @param title the title of the order; may be empty
+ * @param choices the text chosen for each slot that is filled, in the order of the slots
+ * @param cruise the road speed that the customer asked about, as written
+ * @param notes free text; may be empty
+ */
+public record Specification(String title, Map<Slot, String> choices, Optional<String> cruise, String notes) {
+
+    private static final Specification EMPTY = new Specification("", Map.of(), Optional.empty(), "");
+
+    /** Copies the choices into the order of the slots. */
+    public Specification {
+        Map<Slot, String> ordered = new EnumMap<>(Slot.class);
+        ordered.putAll(choices);
+        choices = Collections.unmodifiableMap(ordered);
+    }
+
+    /**
+     * Returns a specification in which nothing is chosen.
+     *
+     * @return the empty specification
+     */
+    public static Specification empty() {
+        return EMPTY;
+    }
+
+    /**
+     * Returns what was chosen for a slot.
+     *
+     * @param slot the slot
+     * @return the text, or empty
+     */
+    public Optional<String> choice(Slot slot) {
+        return Optional.ofNullable(choices.get(slot));
+    }
+
+    /**
+     * Chooses a part.
+     *
+     * @param slot the slot
+     * @param text a catalog name or a literal; it is not looked up here
+     * @return a copy with that choice
+     */
+    public Specification with(Slot slot, String text) {
+        Map<Slot, String> more = new EnumMap<>(Slot.class);
+        more.putAll(choices);
+        more.put(slot, text);
+        return new Specification(title, more, cruise, notes);
+    }
+
+    /**
+     * Empties a slot.
+     *
+     * @param slot the slot
+     * @return a copy without that choice
+     */
+    public Specification without(Slot slot) {
+        Map<Slot, String> fewer = new EnumMap<>(Slot.class);
+        fewer.putAll(choices);
+        fewer.remove(slot);
+        return new Specification(title, fewer, cruise, notes);
+    }
+
+    /**
+     * Names the order.
+     *
+     * @param name the title
+     * @return a copy with that title
+     */
+    public Specification titled(String name) {
+        return new Specification(name, choices, cruise, notes);
+    }
+
+    /**
+     * Notes the road speed that the customer asked about.
+     *
+     * @param speed the speed as written, such as {@code 65 mph}
+     * @return a copy with that speed
+     */
+    public Specification cruisingAt(String speed) {
+        return new Specification(title, choices, Optional.of(speed), notes);
+    }
+
+    /**
+     * Adds free text.
+     *
+     * @param text the notes
+     * @return a copy with these notes
+     */
+    public Specification noting(String text) {
+        return new Specification(title, choices, cruise, text);
+    }
+}

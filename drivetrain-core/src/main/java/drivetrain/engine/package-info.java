@@ -1,0 +1,5 @@
+/** Engines. */
+@NullMarked
+package drivetrain.engine;
+
+import org.jspecify.annotations.NullMarked;

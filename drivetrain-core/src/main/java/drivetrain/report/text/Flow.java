@@ -1,0 +1,99 @@
+package drivetrain.report.text;
+
+import drivetrain.report.text.Line.Span;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+
+/** Words set into lines: broken at spaces; a word wider than a line goes on in the next line. */
+final class Flow {
+
+    private final int width;
+    private final int hang;
+    private final List<Line> lines = new ArrayList<>();
+    private List<Span> spans = new ArrayList<>();
+    private int used;
+    private boolean open;
+
+    private Flow(int width, int hang) {
+        this.width = width;
+        this.hang = hang;
+    }
+
+    /**
+     * Sets words behind a lead.
+     *
+     * @param width the columns there are; empty for one line of any length
+     * @param lead what stands at the left of the first line, its spaces kept
+     * @param hang the columns by which the next lines are indented
+     * @param words pieces of text, set apart by spaces
+     */
+    static List<Line> of(OptionalInt width, List<Span> lead, int hang, List<Span> words) {
+        Flow flow = new Flow(width.orElse(Integer.MAX_VALUE), hang);
+        for (Span span : lead) {
+            flow.spans.add(span);
+            flow.used += DisplayWidth.of(span.text());
+        }
+        for (Span span : words) {
+            for (String word : span.text().split(" ", -1)) {
+                if (!word.isEmpty()) {
+                    flow.put(span.style(), word);
+                }
+            }
+        }
+        flow.endLine();
+        return flow.lines;
+    }
+
+    private void put(Style style, String word) {
+        int needed = DisplayWidth.of(word);
+        if (used + (open ? 1 : 0) + needed > width && (open || needed <= width - hang)) {
+            startLine();
+        }
+        if (open) {
+            space(style);
+        }
+        String rest = word;
+        while (DisplayWidth.of(rest) > width - used) {
+            int fitting = DisplayWidth.fitting(rest, width - used);
+            append(style, rest.substring(0, fitting));
+            rest = rest.substring(fitting);
+            startLine();
+        }
+        append(style, rest);
+        open = true;
+    }
+
+    private void space(Style style) {
+        Span last = spans.get(spans.size() - 1);
+        if (last.style() == style) {
+            spans.set(spans.size() - 1, new Span(style, last.text() + " "));
+        } else {
+            spans.add(Span.of(" "));
+        }
+        used++;
+    }
+
+    private void append(Style style, String text) {
+        Span last = spans.isEmpty() ? Span.of("") : spans.get(spans.size() - 1);
+        if (open && last.style() == style) {
+            spans.set(spans.size() - 1, new Span(style, last.text() + text));
+        } else {
+            spans.add(new Span(style, text));
+        }
+        used += DisplayWidth.of(text);
+        open = true;
+    }
+
+    private void startLine() {
+        endLine();
+        spans = new ArrayList<>();
+        spans.add(Span.of(" ".repeat(hang)));
+        used = hang;
+        open = false;
+    }
+
+    private void endLine() {
+        lines.add(new Line(spans));
+    }
+}

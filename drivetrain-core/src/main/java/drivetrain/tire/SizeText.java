@@ -1,0 +1,24 @@
+package drivetrain.tire;
+
+import drivetrain.quantity.DecimalText;
+
+/** The numbers of a size as they are marked. */
+final class SizeText {
+
+    private SizeText() {}
+
+    /** A whole number without decimals, any other one with as many as it has. */
+    static String number(double value) {
+        return DecimalText.shortest(value);
+    }
+
+    /** A width in inches, always with two decimals. */
+    static String hundredths(double value) {
+        return DecimalText.fixed(value, 2);
+    }
+
+    /** A rim diameter code. */
+    static String rim(double code) {
+        return DecimalText.shortest(code);
+    }
+}

@@ -1,0 +1,7 @@
+/**
+ * Tires.
+ */
+@NullMarked
+package drivetrain.tire;
+
+import org.jspecify.annotations.NullMarked;
