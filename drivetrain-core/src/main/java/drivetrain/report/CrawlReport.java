@@ -1,6 +1,7 @@
 package drivetrain.report;
 
 import drivetrain.assessment.CrawlAnswer;
+import drivetrain.gearing.Converter;
 import drivetrain.quantity.DecimalText;
 import drivetrain.quantity.Display;
 import drivetrain.quantity.Figure;
@@ -22,8 +23,8 @@ public final class CrawlReport {
      * @return the report
      */
     public static Report of(CrawlAnswer answer, UnitSystem units) {
-        String ratio = "The crawl ratio is " + DecimalText.fixed(answer.ratio(), 1) + " to 1, in "
-                + answer.gear().label();
+        String ratio = "The crawl ratio is " + DecimalText.fixed(answer.crawl().ratio(), 1) + " to 1, in "
+                + answer.crawl().gear().label();
         String sentence = answer.speed()
                 .fold(
                         speed -> ratio + "; at idle the vehicle creeps at "
@@ -37,8 +38,8 @@ public final class CrawlReport {
 
     private static List<Fact> facts(CrawlAnswer answer) {
         List<Fact> facts = new ArrayList<>();
-        facts.add(Fact.of("crawlRatio", "crawl ratio", Figure.plain(answer.ratio(), 2)));
-        facts.add(Fact.of("gear", "gear", answer.gear().label()));
+        facts.add(Fact.of("crawlRatio", "crawl ratio", Figure.plain(answer.crawl().ratio(), 2)));
+        facts.add(Fact.of("gear", "gear", answer.crawl().gear().label()));
         facts.add(new Fact(
                 "idleSpeed",
                 "idle speed",
@@ -47,7 +48,17 @@ public final class CrawlReport {
                 "crawlSpeed",
                 "crawl speed at idle",
                 Cell.of(answer.speed().map(speed -> Figure.of(speed, Display.CRAWL_SPEED)))));
-        facts.addAll(RatioFacts.of(answer.gear()));
+        facts.add(new Fact(
+                "wheelTorque",
+                "wheel torque at the engine's greatest torque",
+                Cell.of(answer.torque().map(torque -> Figure.of(torque, Display.TORQUE)))));
+        if (answer.crawl().coupling() instanceof Converter) {
+            facts.add(new Fact(
+                    "stallTorque",
+                    "wheel torque with the converter at stall",
+                    Cell.of(answer.stallTorque().map(torque -> Figure.of(torque, Display.TORQUE)))));
+        }
+        facts.addAll(RatioFacts.of(answer.crawl().gear()));
         answer.rolling().value().ifPresent(rolling -> facts.addAll(RollingFacts.of(rolling)));
         return facts;
     }

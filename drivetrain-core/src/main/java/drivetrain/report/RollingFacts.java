@@ -17,7 +17,7 @@ final class RollingFacts {
                         "rollingCircumference",
                         "rolling circumference",
                         Figure.of(rolling.circumference(), Display.DIMENSION)),
-                Fact.of("rollingBasis", "which rests on", rolling.basis().label()),
+                Fact.of("rollingBasis", "rolling basis", rolling.basis().label()),
                 Fact.of("rollingRadius", "rolling radius", Figure.of(rolling.radius(), Display.DIMENSION)),
                 Fact.of("revolutions", "tire revolutions", Figure.of(rolling.revolutions(), Display.REVOLUTIONS)));
     }

@@ -5,7 +5,7 @@ import drivetrain.repl.command.Vocabulary;
 import drivetrain.repl.command.ask.CrawlCommand;
 import drivetrain.repl.command.ask.CruiseCommand;
 import drivetrain.repl.command.ask.ExplainCommand;
-import drivetrain.repl.command.ask.Question;
+import drivetrain.repl.command.ask.QuestionCommand;
 import drivetrain.repl.command.ask.SpeedsCommand;
 import drivetrain.repl.command.choose.AxleCommand;
 import drivetrain.repl.command.choose.PartCommand;
@@ -33,7 +33,7 @@ final class Words {
         commands.addAll(PartCommand.all());
         commands.add(new AxleCommand());
         commands.add(new TireCommand());
-        List<Question<?>> questions = List.of(new CruiseCommand(), new SpeedsCommand(), new CrawlCommand());
+        List<QuestionCommand<?>> questions = List.of(new CruiseCommand(), new SpeedsCommand(), new CrawlCommand());
         commands.addAll(questions);
         commands.add(new ExplainCommand(questions));
         commands.add(new TitleCommand());

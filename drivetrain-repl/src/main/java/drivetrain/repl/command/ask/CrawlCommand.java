@@ -11,7 +11,7 @@ import drivetrain.repl.command.Topic;
 import drivetrain.repl.session.Session;
 
 /** {@code crawl}: crawl ratio and crawl speed. */
-public final class CrawlCommand implements Question<CrawlAnswer> {
+public final class CrawlCommand implements QuestionCommand<CrawlAnswer> {
 
     private static final Manual MANUAL =
             Manual.of(Topic.ASK, "crawl", "crawl ratio, and the speed that it gives at idle").example("crawl");

@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** {@code cruise}: engine speed at a road speed. */
-public final class CruiseCommand implements Question<CruiseAnswer> {
+public final class CruiseCommand implements QuestionCommand<CruiseAnswer> {
 
     private static final Manual MANUAL = Manual.of(
                     Topic.ASK, "cruise [SPEED] [in GEAR] [low]", "engine speed at a road speed, in top gear unless one is named")

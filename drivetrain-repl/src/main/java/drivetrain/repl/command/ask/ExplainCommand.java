@@ -27,17 +27,17 @@ public final class ExplainCommand implements Command {
             .alias("why", "working")
             .example("explain cruise 65 mph", "explain crawl", "explain tire");
 
-    private final List<Question<?>> questions;
-    private final Map<String, Question<?>> byName = new LinkedHashMap<>();
+    private final List<QuestionCommand<?>> questions;
+    private final Map<String, QuestionCommand<?>> byName = new LinkedHashMap<>();
 
     /**
      * Makes the command.
      *
      * @param questions what can be explained
      */
-    public ExplainCommand(List<Question<?>> questions) {
+    public ExplainCommand(List<QuestionCommand<?>> questions) {
         this.questions = List.copyOf(questions);
-        for (Question<?> question : questions) {
+        for (QuestionCommand<?> question : questions) {
             question.manual().names().forEach(name -> byName.put(name, question));
         }
     }
@@ -58,13 +58,13 @@ public final class ExplainCommand implements Command {
         return Result.answer(session, explain(session, question(arguments), arguments.from(1)));
     }
 
-    private static <A extends Answer> Report explain(Session session, Question<A> question, Arguments arguments) {
+    private static <A extends Answer> Report explain(Session session, QuestionCommand<A> question, Arguments arguments) {
         return ExplainReport.of(question.answer(session, arguments));
     }
 
-    private Question<?> question(Arguments arguments) {
+    private QuestionCommand<?> question(Arguments arguments) {
         String word = arguments.get(0).text().toLowerCase(Locale.ROOT);
-        Question<?> known = byName.get(word);
+        QuestionCommand<?> known = byName.get(word);
         if (known == null) {
             throw unknown(arguments, word);
         }
@@ -88,12 +88,12 @@ public final class ExplainCommand implements Command {
     public List<Offer> offers(Session session, List<String> before) {
         if (before.isEmpty()) {
             List<Offer> offers = new ArrayList<>();
-            for (Question<?> question : questions) {
+            for (QuestionCommand<?> question : questions) {
                 offers.add(new Offer(question.manual().word(), question.manual().summary()));
             }
             return offers;
         }
-        Question<?> known = byName.get(before.get(0).toLowerCase(Locale.ROOT));
+        QuestionCommand<?> known = byName.get(before.get(0).toLowerCase(Locale.ROOT));
         return known == null ? List.of() : known.offers(session, before.subList(1, before.size()));
     }
 }

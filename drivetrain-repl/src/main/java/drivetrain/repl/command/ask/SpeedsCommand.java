@@ -15,7 +15,7 @@ import drivetrain.repl.session.Session;
 import java.util.List;
 
 /** {@code speeds}: road speed in every gear. */
-public final class SpeedsCommand implements Question<RoadSpeedsAnswer> {
+public final class SpeedsCommand implements QuestionCommand<RoadSpeedsAnswer> {
 
     private static final Manual MANUAL = Manual.of(
                     Topic.ASK, "speeds [RPM]", "road speed in every gear, at the engine's maximum speed unless one is named")

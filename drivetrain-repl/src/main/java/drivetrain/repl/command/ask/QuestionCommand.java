@@ -16,7 +16,7 @@ import drivetrain.repl.session.Session;
  *
  * @param <A> the type of the answer
  */
-public interface Question<A extends Answer> extends Command {
+public interface QuestionCommand<A extends Answer> extends Command {
 
     /**
      * Asks.
