@@ -1,0 +1,144 @@
+package drivetrain.gearing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/** Reads and writes a transmission as one line of words. */
+final class TransmissionText {
+
+    private static final String ALLOWED =
+            "the forward ratios from first to top, then reverse RATIO, clutch, converter, "
+                    + "stall RATIO, lockup, no lockup, slip PERCENT, efficiency PERCENT";
+
+    private final Literal literal;
+    private final List<Ratio> forward = new ArrayList<>();
+    private Optional<Ratio> reverse = Optional.empty();
+    private Optional<Boolean> converter = Optional.empty();
+    private OptionalDouble stall = OptionalDouble.empty();
+    private Optional<Boolean> lockUp = Optional.empty();
+    private OptionalDouble speedRatio = OptionalDouble.empty();
+    private Optional<Efficiency> efficiency = Optional.empty();
+
+    private TransmissionText(Literal literal) {
+        this.literal = literal;
+    }
+
+    static Transmission parse(String text) {
+        TransmissionText reader = new TransmissionText(Literal.of("transmission", text, ALLOWED));
+        reader.readForward();
+        while (reader.literal.hasNext()) {
+            reader.readWord();
+        }
+        return reader.build();
+    }
+
+    static String text(Transmission transmission) {
+        StringBuilder line = new StringBuilder();
+        transmission.forward().forEach(ratio -> line.append(ratio.text()).append(' '));
+        transmission
+                .reverse()
+                .ifPresent(ratio -> line.append("reverse ").append(ratio.text()).append(' '));
+        line.append(transmission.coupling().text());
+        transmission.efficiency().ifPresent(value -> line.append(' ').append(value.words()));
+        return line.toString();
+    }
+
+    private void readForward() {
+        do {
+            int position = literal.position();
+            if (forward.size() == Transmission.MOST_GEARS) {
+                throw literal.refusal("has more than " + Transmission.MOST_GEARS + " forward gears", position);
+            }
+            forward.add(RatioText.take(literal, RatioLimits.GEAR));
+            OptionalInt fault = Transmission.firstOutOfOrder(forward);
+            if (fault.isPresent()) {
+                throw literal.refusal(Transmission.outOfOrder(forward, fault.getAsInt()), position);
+            }
+        } while (literal.atNumber());
+    }
+
+    private void readWord() {
+        int position = literal.position();
+        if (literal.takes("reverse")) {
+            requireFirst(reverse.isEmpty(), "reverse", position);
+            reverse = Optional.of(RatioText.take(literal, RatioLimits.GEAR));
+        } else if (literal.takes("clutch")) {
+            requireFirst(converter.isEmpty(), "the coupling", position);
+            converter = Optional.of(false);
+        } else if (literal.takes("converter")) {
+            requireFirst(converter.isEmpty(), "the coupling", position);
+            converter = Optional.of(true);
+        } else if (literal.takes("efficiency")) {
+            requireFirst(efficiency.isEmpty(), "the efficiency", position);
+            efficiency = Optional.of(Efficiency.take(literal));
+        } else if (converter.orElse(false)) {
+            readConverterWord(position);
+        } else {
+            throw unknown(position);
+        }
+    }
+
+    private void readConverterWord(int position) {
+        if (literal.takes("stall")) {
+            requireFirst(stall.isEmpty(), "the stall torque ratio", position);
+            stall = OptionalDouble.of(readStall());
+        } else if (literal.takes("lockup") || literal.takes("lock-up")) {
+            requireFirst(lockUp.isEmpty(), "lock-up", position);
+            lockUp = Optional.of(true);
+        } else if (literal.takes("no")) {
+            requireFirst(lockUp.isEmpty(), "lock-up", position);
+            if (!literal.takes("lockup") && !literal.takes("lock-up")) {
+                throw literal.refusal("wants \"lockup\" behind \"no\"", literal.position());
+            }
+            lockUp = Optional.of(false);
+        } else if (literal.takes("slip")) {
+            requireFirst(speedRatio.isEmpty(), "the slip", position);
+            readSpeedRatio(true);
+        } else if (literal.takes("speed-ratio")) {
+            requireFirst(speedRatio.isEmpty(), "the slip", position);
+            readSpeedRatio(false);
+        } else {
+            throw unknown(position);
+        }
+    }
+
+    private double readStall() {
+        int position = literal.position();
+        double ratio = literal.number("a stall torque ratio, such as 2.0");
+        if (!Converter.allowsStallRatio(ratio)) {
+            throw literal.refusal("has a stall torque ratio outside 1 to 5", position);
+        }
+        return ratio;
+    }
+
+    private void readSpeedRatio(boolean slip) {
+        int position = literal.position();
+        double number = slip ? literal.fraction("a slip, such as 3 %") : literal.number("a speed ratio, such as 0.97");
+        double ratio = slip ? 1.0 - number : number;
+        if (!Converter.allowsSpeedRatio(ratio)) {
+            throw literal.refusal("has a converter slip outside 0 % to 50 %", position);
+        }
+        speedRatio = OptionalDouble.of(ratio);
+    }
+
+    private Transmission build() {
+        Coupling coupling =
+                converter.orElse(false) ? new Converter(stall, lockUp.orElse(false), speedRatio) : new Clutch();
+        Transmission unnamed = new Transmission("", forward, reverse, coupling, efficiency);
+        return new Transmission(unnamed.text(), forward, reverse, coupling, efficiency);
+    }
+
+    private void requireFirst(boolean first, String what, int position) {
+        if (!first) {
+            throw literal.refusal("names " + what + " twice", position);
+        }
+    }
+
+    private RuntimeException unknown(int position) {
+        literal.requireEnd();
+        return literal.refusal("is not understood", position);
+    }
+}

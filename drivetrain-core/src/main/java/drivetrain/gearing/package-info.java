@@ -1,0 +1,5 @@
+/** Gear ratios, speeds, torques and the speedometer. */
+@NullMarked
+package drivetrain.gearing;
+
+import org.jspecify.annotations.NullMarked;
