@@ -51,7 +51,8 @@ public record TireAnswer(
     public static Outcome<TireAnswer> of(Combination combination) {
         return combination.needTire().map(rear -> {
             Tire front = combination.frontTire().orElseThrow().item();
-            return new TireAnswer(rear, front, rear.overallDiameter(), rear.rolling(), checks(combination, rear, front));
+            return new TireAnswer(
+                    rear, front, rear.overallDiameter(), rear.rolling(), checks(combination, rear, front));
         });
     }
 
@@ -83,9 +84,10 @@ public record TireAnswer(
     public List<Assumption> assumptions() {
         List<Assumption> all = new ArrayList<>();
         overallDiameter.value().ifPresent(known -> all.addAll(known.assumptions()));
-        rolling.value().ifPresent(known -> known.assumptions().stream()
-                .filter(assumption -> !all.contains(assumption))
-                .forEach(all::add));
+        rolling.value()
+                .ifPresent(known -> known.assumptions().stream()
+                        .filter(assumption -> !all.contains(assumption))
+                        .forEach(all::add));
         return all;
     }
 
