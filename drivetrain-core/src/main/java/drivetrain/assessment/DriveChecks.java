@@ -22,7 +22,7 @@ final class DriveChecks {
     private static final String AXLES = "front and rear axle";
     private static final Source AXLE_RULE =
             Source.derived("tied axles turn together: axle ratio over rolling circumference must agree");
-    private static final String TOP = "tire speed at the gearing's limit";
+    private static final String TOP = "gearing limit";
 
     private DriveChecks() {}
 
@@ -63,7 +63,7 @@ final class DriveChecks {
                         return kept;
                     }
                     return new Finding(
-                            TOP,
+                            kept.checked(),
                             kept.value(),
                             kept.limit(),
                             kept.margin(),
@@ -74,6 +74,6 @@ final class DriveChecks {
                 .fold(
                         finding -> finding,
                         reason -> Finding.notEvaluated(
-                                TOP, reason, Source.standard("ISO 4000-1, UN Regulations 30 and 54: speed symbol")));
+                                TOP + " tire speed", reason, Source.standard("ISO 4000-1, UN Regulations 30 and 54: speed symbol")));
     }
 }

@@ -59,15 +59,15 @@ public record TireAnswer(
     private static List<Finding> checks(Combination combination, Tire rear, Tire front) {
         Outcome<Vehicle> vehicle = combination.needVehicle();
         List<Finding> findings = new ArrayList<>();
-        findings.add(load("front tire load", front, vehicle.map(Vehicle::frontAxleLoad), false));
+        findings.add(load("front", front, vehicle.map(Vehicle::frontAxleLoad), false));
         findings.add(load(
-                "rear tire load",
+                "rear",
                 rear,
                 vehicle.map(Vehicle::rearAxleLoad),
                 vehicle.value().map(Vehicle::dualRearWheels).orElse(false)));
-        findings.addAll(TireChecks.consistency("rear tire", rear));
+        findings.addAll(TireChecks.consistency("rear", rear));
         if (!front.equals(rear)) {
-            findings.addAll(TireChecks.consistency("front tire", front));
+            findings.addAll(TireChecks.consistency("front", front));
             findings.add(TireChecks.sameDiameter(front, rear));
         }
         return findings;
@@ -77,7 +77,7 @@ public record TireAnswer(
         return axleLoad.then(known -> Outcome.of(known, "the vehicle's axle load is not given"))
                 .fold(
                         load -> TireChecks.load(where, tire, load, dual),
-                        reason -> Finding.notEvaluated(where, reason, LOAD_RULE));
+                        reason -> Finding.notEvaluated(where + " tire load", reason, LOAD_RULE));
     }
 
     @Override
