@@ -56,7 +56,7 @@ class DecimalTextTest {
         "1e-7,0.0000001",
         "2e23,200000000000000000000000",
         "0.30000000000000004,0.30000000000000004",
-        "5.684341886080802E-14,0.00000000000005684341886080802"
+        "5.6843418860808015E-14,0.000000000000056843418860808015"
     })
     void printsTheFewestDigitsThatReadBack(double value, String text) {
         assertThat(DecimalText.shortest(value)).isEqualTo(text);

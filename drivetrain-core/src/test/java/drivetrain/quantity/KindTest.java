@@ -158,7 +158,7 @@ class KindTest {
         assertThat(Pressure.parse("1 mbar")).isEqualTo(Pressure.ofHectopascals(1));
         assertThat(Length.parse("2510 MM")).isEqualTo(Length.ofMillimeters(2510));
         assertThat(refusalOf(Pressure.KIND, "1 mPa").allowed()).startsWith("MPa for megapascals");
-        assertThat(refusalOf(Pressure.KIND, "1 mpa").suggestions()).containsExactly("MPa");
+        assertThat(refusalOf(Pressure.KIND, "1 mpa").suggestions()).first().isEqualTo("MPa");
         assertThat(refusalOf(Pressure.KIND, "1 Mbar").allowed()).startsWith("mbar for millibars");
         assertThat(refusalOf(VolumeFlow.KIND, "1 ML/min").allowed()).startsWith("mL/min for milliliters");
     }

@@ -35,7 +35,9 @@ class UnitWordsTest {
             for (String word : wordsOf(unit)) {
                 assertThat(kind.unit(word)).as(word).hasValue(unit);
                 assertThat(kind.parse("400 " + word).in(unit)).as(word).isCloseTo(400, within(1e-12 * 400));
-                assertThat(kind.parse("400" + word)).isEqualTo(kind.parse("400 " + word));
+                if (!Character.isDigit(word.charAt(0))) {
+                    assertThat(kind.parse("400" + word)).isEqualTo(kind.parse("400 " + word));
+                }
             }
         }
     }
