@@ -16,7 +16,7 @@ final class ShownText {
     private ShownText() {}
 
     static String rpm(AngularSpeed speed) {
-        return DecimalText.significant(speed.toRpm(), 6) + " rpm";
+        return DecimalText.significant(speed.toRpm(), 5) + " rpm";
     }
 
     static String torque(Torque torque) {
