@@ -8,7 +8,9 @@ import drivetrain.finding.Caution;
 import drivetrain.finding.Finding;
 import drivetrain.finding.Outcome;
 import drivetrain.finding.Working;
+import drivetrain.gearing.AxleTie;
 import drivetrain.gearing.Crawl;
+import drivetrain.gearing.GearTrain;
 import drivetrain.gearing.GearingCautions;
 import drivetrain.quantity.AngularSpeed;
 import drivetrain.quantity.Speed;
@@ -21,6 +23,7 @@ import java.util.List;
  * The crawl ratio, how slowly the vehicle then moves at idle, and what a converter at stall adds.
  *
  * @param crawl the shortest gear and what stands ahead of it
+ * @param tie how the transfer case ties the axles together
  * @param idle the idle speed of the engine, or why it is not known
  * @param rolling the rolling circumference, or why it is not known
  * @param speed the crawl speed at idle with nothing slipping, or what is missing
@@ -29,6 +32,7 @@ import java.util.List;
  */
 public record CrawlAnswer(
         Crawl crawl,
+        AxleTie tie,
         Outcome<AngularSpeed> idle,
         Outcome<RollingCircumference> rolling,
         Outcome<Speed> speed,
@@ -43,15 +47,17 @@ public record CrawlAnswer(
      * @return the answer, or what is missing; the crawl ratio needs neither engine nor tire
      */
     public static Outcome<CrawlAnswer> of(Combination combination) {
-        return combination.gearTrain().map(train -> answer(combination, Crawl.of(train)));
+        return combination.gearTrain().map(train -> answer(combination, train));
     }
 
-    private static CrawlAnswer answer(Combination combination, Crawl crawl) {
+    private static CrawlAnswer answer(Combination combination, GearTrain train) {
+        Crawl crawl = Crawl.of(train);
         Outcome<AngularSpeed> idle = Idle.of(combination);
         Outcome<RollingCircumference> rolling = Rolling.of(combination);
         Outcome<Torque> peak = combination.needEngine().then(Engine::peakTorque).map(OperatingPoint::torque);
         return new CrawlAnswer(
                 crawl,
+                train.transferCase().tie(),
                 idle,
                 rolling,
                 idle.then(slow -> rolling.map(known -> crawl.speedAt(slow, known.radius()))),
@@ -75,7 +81,7 @@ public record CrawlAnswer(
 
     @Override
     public List<Caution> cautions() {
-        return GearingCautions.all();
+        return GearingCautions.torque(tie);
     }
 
     @Override

@@ -72,8 +72,9 @@ public record CruiseAnswer(
     public static Outcome<CruiseAnswer> at(Combination combination, Speed speed, GearChoice choice) {
         speed.requirePositive("road speed");
         return Rolling.of(combination)
-                .then(rolling -> combination.gearTrain().then(train -> choice.in(train)
-                        .map(gear -> answer(combination, speed, train, gear, rolling))));
+                .then(rolling -> combination
+                        .gearTrain()
+                        .then(train -> choice.in(train).map(gear -> answer(combination, speed, train, gear, rolling))));
     }
 
     private static CruiseAnswer answer(
@@ -113,7 +114,8 @@ public record CruiseAnswer(
 
     @Override
     public Working working() {
-        Working.Builder working = Working.of("engine speed at " + speed.format(Speed.MILE_PER_HOUR, 1) + " in " + gear.label())
+        Working.Builder working = Working.of(
+                        "engine speed at " + speed.format(Speed.MILE_PER_HOUR, 1) + " in " + gear.label())
                 .from(rolling.working())
                 .from(gear.totalRatioWorking())
                 .input("road speed", "v", Figure.of(speed, Display.ROAD_SPEED), "asked")
@@ -122,7 +124,9 @@ public record CruiseAnswer(
         unlocked.ifPresent(open -> working.step(
                 "engine speed, converter open", "n' = n / speed ratio", Figure.of(open, Display.ROTATION)));
         return working.step(
-                        "driveshaft speed", "n / (i gear · i overdrive · i range)", Figure.of(driveshaftSpeed, Display.ROTATION))
+                        "driveshaft speed",
+                        "n / (i gear · i overdrive · i range)",
+                        Figure.of(driveshaftSpeed, Display.ROTATION))
                 .source(Source.derived("a wheel that rolls without slip covers its rolling circumference a turn"))
                 .build();
     }

@@ -10,6 +10,8 @@ final class Idle {
     private Idle() {}
 
     static Outcome<AngularSpeed> of(Combination combination) {
-        return combination.needEngine().then(engine -> Outcome.of(engine.idle(), "the engine's idle speed is not given"));
+        return combination
+                .needEngine()
+                .then(engine -> Outcome.of(engine.idle(), "the engine's idle speed is not given"));
     }
 }

@@ -67,14 +67,16 @@ public record SpeedometerAnswer(
     private static SpeedometerAnswer answer(Speedometer speedometer, GearTrain train, RollingCircumference rolling) {
         List<SpeedometerReading> readings = new ArrayList<>();
         for (Speed actual : SHOWN_AT.stream().sorted().toList()) {
-            readings.add(speedometer.read(actual, rolling.circumference(), train.rear().ratio(), train.hubs()));
+            readings.add(speedometer.read(
+                    actual, rolling.circumference(), train.rear().ratio(), train.hubs()));
         }
         return new SpeedometerAnswer(
                 speedometer,
                 train,
                 rolling,
                 readings,
-                speedometer.drivenGearChoice(rolling.circumference(), train.rear().ratio(), train.hubs()));
+                speedometer.drivenGearChoice(
+                        rolling.circumference(), train.rear().ratio(), train.hubs()));
     }
 
     @Override

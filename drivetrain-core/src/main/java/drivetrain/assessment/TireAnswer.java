@@ -51,22 +51,23 @@ public record TireAnswer(
     public static Outcome<TireAnswer> of(Combination combination) {
         return combination.needTire().map(rear -> {
             Tire front = combination.frontTire().orElseThrow().item();
-            return new TireAnswer(rear, front, rear.overallDiameter(), rear.rolling(), checks(combination, rear, front));
+            return new TireAnswer(
+                    rear, front, rear.overallDiameter(), rear.rolling(), checks(combination, rear, front));
         });
     }
 
     private static List<Finding> checks(Combination combination, Tire rear, Tire front) {
         Outcome<Vehicle> vehicle = combination.needVehicle();
         List<Finding> findings = new ArrayList<>();
-        findings.add(load("front tire load", front, vehicle.map(Vehicle::frontAxleLoad), false));
+        findings.add(load("front", front, vehicle.map(Vehicle::frontAxleLoad), false));
         findings.add(load(
-                "rear tire load",
+                "rear",
                 rear,
                 vehicle.map(Vehicle::rearAxleLoad),
                 vehicle.value().map(Vehicle::dualRearWheels).orElse(false)));
-        findings.addAll(TireChecks.consistency("rear tire", rear));
+        findings.addAll(TireChecks.consistency("rear", rear));
         if (!front.equals(rear)) {
-            findings.addAll(TireChecks.consistency("front tire", front));
+            findings.addAll(TireChecks.consistency("front", front));
             findings.add(TireChecks.sameDiameter(front, rear));
         }
         return findings;
@@ -76,16 +77,17 @@ public record TireAnswer(
         return axleLoad.then(known -> Outcome.of(known, "the vehicle's axle load is not given"))
                 .fold(
                         load -> TireChecks.load(where, tire, load, dual),
-                        reason -> Finding.notEvaluated(where, reason, LOAD_RULE));
+                        reason -> Finding.notEvaluated(where + " tire load", reason, LOAD_RULE));
     }
 
     @Override
     public List<Assumption> assumptions() {
         List<Assumption> all = new ArrayList<>();
         overallDiameter.value().ifPresent(known -> all.addAll(known.assumptions()));
-        rolling.value().ifPresent(known -> known.assumptions().stream()
-                .filter(assumption -> !all.contains(assumption))
-                .forEach(all::add));
+        rolling.value()
+                .ifPresent(known -> known.assumptions().stream()
+                        .filter(assumption -> !all.contains(assumption))
+                        .forEach(all::add));
         return all;
     }
 

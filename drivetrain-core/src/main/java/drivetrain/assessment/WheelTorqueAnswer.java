@@ -55,8 +55,11 @@ public record WheelTorqueAnswer(
      * @return the answer, or what is missing; no tire is needed
      */
     public static Outcome<WheelTorqueAnswer> of(Combination combination) {
-        return combination.gearTrain().then(train -> combination.needEngine().then(engine -> engine.peakTorque()
-                .map(peak -> answer(engine, peak, train))));
+        return combination
+                .gearTrain()
+                .then(train -> combination
+                        .needEngine()
+                        .then(engine -> engine.peakTorque().map(peak -> answer(engine, peak, train))));
     }
 
     private static WheelTorqueAnswer answer(Engine engine, OperatingPoint peak, GearTrain train) {
@@ -93,7 +96,7 @@ public record WheelTorqueAnswer(
 
     @Override
     public List<Caution> cautions() {
-        return GearingCautions.of(tie);
+        return GearingCautions.torque(tie);
     }
 
     @Override
