@@ -83,7 +83,7 @@ class ArchitectureTest {
                     "org.jspecify.annotations..",
                     "org.apache.commons.math3..",
                     "tools.jackson..",
-                    "com.fasterxml.jackson.annotation..",
+                    "org.snakeyaml.engine..",
                     "");
 
     @ArchTest

@@ -1,0 +1,107 @@
+package drivetrain.document;
+
+import drivetrain.combination.Catalog;
+import drivetrain.combination.HouseLimits;
+import drivetrain.combination.Part;
+import drivetrain.refusal.Place;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * One catalog document, its fields known and its parts not yet made.
+ *
+ * @param title the title
+ * @param fields the fields of the document
+ * @param files the files beside it
+ */
+record CatalogContent(String title, Fields fields, CurveFiles files) {
+
+    /** The field that replaces house limits. */
+    static final String HOUSE_LIMITS = "houseLimits";
+
+    private static final int LONGEST_TITLE = 200;
+
+    /** The fields of a catalog: what it is, then one list for each kind of part. */
+    static List<String> known() {
+        List<String> known = new ArrayList<>(DocumentHead.FIELDS);
+        known.add(HOUSE_LIMITS);
+        PartReader.ALL.forEach(reader -> known.add(reader.kind().key()));
+        return known;
+    }
+
+    static CatalogContent of(SourceText source, DocumentFormat format, CurveFiles files) {
+        Fields fields = DocumentHead.require(DocumentTree.read(source, format), CatalogDocument.KIND, "catalog", known());
+        return new CatalogContent(fields.required(DocumentHead.TITLE, Value::line), fields, files);
+    }
+
+    static Catalog merge(List<CatalogContent> contents) {
+        String titles = contents.stream().map(CatalogContent::title).distinct().collect(Collectors.joining(" + "));
+        String title = titles.length() > LONGEST_TITLE ? titles.substring(0, LONGEST_TITLE) + "..." : titles;
+        Catalog.Builder catalog = Catalog.titled(title);
+        Map<String, Place> limitPlaces = new LinkedHashMap<>();
+        Optional<HouseLimits> limits = Optional.empty();
+        for (CatalogContent content : contents) {
+            PartReader.ALL.forEach(reader -> content.addAll(reader, catalog));
+            limits = content.limits(limits, limitPlaces);
+        }
+        limits.ifPresent(catalog::limits);
+        return catalog.build();
+    }
+
+    private <T> void addAll(PartReader<T> reader, Catalog.Builder catalog) {
+        fields.find(reader.kind().key())
+                .map(list -> list.items(Limits.PARTS))
+                .orElse(List.of())
+                .forEach(item -> add(reader, item, catalog));
+    }
+
+    private <T> void add(PartReader<T> reader, Value item, Catalog.Builder catalog) {
+        Fields part = item.fields(reader.kind().word(), reader.fields());
+        String name = part.required(PartReader.NAME, CatalogContent::name);
+        String description = part.optional(PartReader.DESCRIPTION, Value::line).orElse("");
+        String origin = new Place(part.place().source(), part.place().line(), 0).toString();
+        T made = part.made(() -> reader.maker().make(name, part, files));
+        part.required(
+                PartReader.NAME,
+                value -> value.made(() -> catalog.add(reader.kind(), Part.of(name, description, made, origin))));
+    }
+
+    /** A name is kept free of what a literal would say. */
+    private static String name(Value value) {
+        String name = value.line();
+        if (name.equals("none")) {
+            throw value.refusal(name, "means that no such part is fitted and names none").asException();
+        }
+        return name;
+    }
+
+    private Optional<HouseLimits> limits(Optional<HouseLimits> before, Map<String, Place> places) {
+        Optional<Value> own = fields.find(HOUSE_LIMITS);
+        if (own.isEmpty()) {
+            return before;
+        }
+        HouseLimits limits = before.orElseGet(HouseLimits::packed);
+        List<String> known = limits.values().keySet().stream().sorted().toList();
+        Fields group = own.get().fields("house limit", known);
+        for (String limit : known) {
+            Optional<Value> value = group.find(limit);
+            if (value.isPresent()) {
+                requireFirst(limit, value.get(), places);
+                HouseLimits now = limits;
+                limits = value.get().made(() -> now.with(limit, value.get().number(), title));
+            }
+        }
+        return Optional.of(limits);
+    }
+
+    private static void requireFirst(String limit, Value value, Map<String, Place> places) {
+        Place before = places.putIfAbsent(limit, value.node().place());
+        if (before != null) {
+            throw value.refusal("", "is set already, at " + before).asException();
+        }
+    }
+}

@@ -1,0 +1,82 @@
+package drivetrain.document;
+
+import drivetrain.combination.Catalog;
+import drivetrain.refusal.RefusedException;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Reads catalogs: a shop's shelf, in one document or in several that together make one shelf.
+ *
+ * <p>Whatever is refused is refused as a whole: there is no half-read shelf.
+ */
+public final class CatalogDocument {
+
+    /** The value of the field {@code document}. */
+    static final String KIND = "drivetrain-catalog";
+
+    private CatalogDocument() {}
+
+    /**
+     * Reads a catalog from one file.
+     *
+     * @param file a file whose name ends in .yaml, .yml or .json
+     * @return the catalog
+     * @throws IOException if the file cannot be read
+     * @throws RefusedException if its content is refused, with its place
+     */
+    public static Catalog read(Path file) throws IOException {
+        return read(List.of(file));
+    }
+
+    /**
+     * Reads a catalog from several files, whose parts and limits are put together.
+     *
+     * @param files the files
+     * @return the catalog; its title joins their titles, each once
+     * @throws IOException if a file cannot be read
+     * @throws RefusedException if the content of one is refused or two of them name a part alike, with its place
+     */
+    public static Catalog read(List<Path> files) throws IOException {
+        List<CatalogContent> contents = new ArrayList<>();
+        for (Path file : files) {
+            DocumentFormat format = DocumentFormat.of(file);
+            contents.add(CatalogContent.of(SourceBytes.read(file), format, CurveFiles.beside(file)));
+        }
+        return CatalogContent.merge(contents);
+    }
+
+    /**
+     * Reads a catalog that is packed with a library.
+     *
+     * @param folder the folder on the class path, such as {@code drivetrain/demo}
+     * @param names the names of the documents in it
+     * @return the catalog; its title joins their titles, each once
+     * @throws IOException if a document is not there
+     * @throws RefusedException if the content of one is refused or two of them name a part alike, with its place
+     */
+    public static Catalog readPacked(String folder, List<String> names) throws IOException {
+        List<CatalogContent> contents = new ArrayList<>();
+        for (String name : names) {
+            SourceText source = SourceBytes.readResource(folder + "/" + name);
+            contents.add(CatalogContent.of(source, DocumentFormat.of(name), CurveFiles.packedIn(folder)));
+        }
+        return CatalogContent.merge(contents);
+    }
+
+    /**
+     * Reads a catalog from a text, which cannot name a torque curve's file.
+     *
+     * @param name the name by which refusals call it
+     * @param text the whole text
+     * @param format its notation
+     * @return the catalog
+     * @throws RefusedException if it is refused, with its place
+     */
+    public static Catalog parse(String name, String text, DocumentFormat format) {
+        SourceText source = SourceText.of(name, text);
+        return CatalogContent.merge(List.of(CatalogContent.of(source, format, CurveFiles.none())));
+    }
+}

@@ -1,0 +1,144 @@
+package drivetrain.document;
+
+import drivetrain.combination.PartKind;
+import drivetrain.combination.Slot;
+import drivetrain.combination.Specification;
+import drivetrain.quantity.Speed;
+import drivetrain.refusal.RefusedException;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Reads and writes orders: a drivetrain package as it was chosen, word for word.
+ *
+ * <p>What is written reads back as an equal specification, and is then written as the same bytes. Whether a catalog has the parts that an order names is
+ * told when the order is resolved, not here.
+ */
+public final class OrderDocument {
+
+    /** The value of the field {@code document}. */
+    static final String KIND = "drivetrain-order";
+
+    static final String CRUISE = "cruise";
+    static final String NOTES = "notes";
+
+    /** What is one ratio or two may be written as a bare number: an axle of 4.10 is. */
+    private static final Set<PartKind<?>> RATIOS =
+            Set.of(PartKind.AXLE, PartKind.OVERDRIVE, PartKind.HUB_REDUCTION, PartKind.TRANSFER_CASE);
+
+    private OrderDocument() {}
+
+    /** The fields of an order. */
+    static List<String> known() {
+        List<String> known = new ArrayList<>(DocumentHead.FIELDS);
+        for (Slot slot : Slot.values()) {
+            known.add(slot.key());
+        }
+        known.add(CRUISE);
+        known.add(NOTES);
+        return known;
+    }
+
+    /**
+     * Reads an order.
+     *
+     * @param file a file whose name ends in .yaml, .yml or .json
+     * @return what was chosen
+     * @throws IOException if the file cannot be read
+     * @throws RefusedException if its content is refused, with its place
+     */
+    public static Specification read(Path file) throws IOException {
+        DocumentFormat format = DocumentFormat.of(file);
+        return specification(SourceBytes.read(file), format);
+    }
+
+    /**
+     * Reads an order that is packed with a library.
+     *
+     * @param path the path on the class path, such as {@code drivetrain/demo/order.yaml}
+     * @return what was chosen
+     * @throws IOException if it is not there
+     * @throws RefusedException if its content is refused, with its place
+     */
+    public static Specification readPacked(String path) throws IOException {
+        return specification(SourceBytes.readResource(path), DocumentFormat.of(path));
+    }
+
+    /**
+     * Reads an order from a text.
+     *
+     * @param name the name by which refusals call it
+     * @param text the whole text
+     * @param format its notation
+     * @return what was chosen
+     * @throws RefusedException if it is refused, with its place
+     */
+    public static Specification parse(String name, String text, DocumentFormat format) {
+        return specification(SourceText.of(name, text), format);
+    }
+
+    /**
+     * Writes an order as a text.
+     *
+     * @param order what was chosen
+     * @param format the notation
+     * @return the text, which {@link #parse} reads back as an equal specification
+     * @throws RefusedException if a choice cannot be kept in a document, for instance because it has control characters
+     */
+    public static String text(Specification order, DocumentFormat format) {
+        Map<String, String> fields = new LinkedHashMap<>();
+        if (!order.title().isEmpty()) {
+            fields.put(DocumentHead.TITLE, order.title());
+        }
+        order.choices().forEach((slot, choice) -> fields.put(slot.key(), choice));
+        order.cruise().ifPresent(speed -> fields.put(CRUISE, speed));
+        if (!order.notes().isEmpty()) {
+            fields.put(NOTES, order.notes());
+        }
+        String text = OrderText.write(fields, format);
+        if (!parse("order", text, format).equals(order)) {
+            throw new IllegalStateException("an order was written that reads back as another one:\n" + text);
+        }
+        return text;
+    }
+
+    /**
+     * Writes an order to a file, which is whole at every moment.
+     *
+     * @param file a file whose name ends in .yaml, .yml or .json, in a folder that exists
+     * @param order what was chosen
+     * @throws IOException if the file cannot be written; it is then as it was before
+     * @throws RefusedException if a choice cannot be kept in a document
+     */
+    public static void write(Path file, Specification order) throws IOException {
+        AtomicFile.write(file, text(order, DocumentFormat.of(file)));
+    }
+
+    private static Specification specification(SourceText source, DocumentFormat format) {
+        Fields fields = DocumentHead.require(DocumentTree.read(source, format), KIND, "order", known());
+        Specification order = Specification.empty();
+        for (Slot slot : Slot.values()) {
+            Optional<String> choice = fields.optional(slot.key(), value -> choice(slot, value));
+            order = choice.isPresent() ? order.with(slot, choice.get()) : order;
+        }
+        Optional<String> cruise = fields.optional(CRUISE, OrderDocument::cruise);
+        order = cruise.isPresent() ? order.cruisingAt(cruise.get()) : order;
+        return order.titled(fields.optional(DocumentHead.TITLE, Value::line).orElse(""))
+                .noting(fields.optional(NOTES, Value::text).orElse(""));
+    }
+
+    private static String choice(Slot slot, Value value) {
+        return RATIOS.contains(slot.kind()) ? value.literalOrNumber(text -> text) : value.line();
+    }
+
+    private static String cruise(Value value) {
+        value.literal(text -> Speed.parse(text).requirePositive("cruise speed"));
+        return value.line();
+    }
+}

@@ -1,0 +1,5 @@
+/** Placeholder, written below. */
+@NullMarked
+package drivetrain.document;
+
+import org.jspecify.annotations.NullMarked;
