@@ -81,7 +81,7 @@ public record CrawlAnswer(
 
     @Override
     public List<Caution> cautions() {
-        return GearingCautions.torque(tie);
+        return GearingCautions.of(tie);
     }
 
     @Override

@@ -25,9 +25,7 @@ final class CruiseChecks {
         List<Finding> findings = new ArrayList<>();
         findings.add(lug(combination, engineSpeed));
         findings.add(scream(combination, engineSpeed));
-        combination
-                .tire()
-                .ifPresent(tire -> findings.add(TireChecks.speed("cruise", tire.item(), speed)));
+        combination.tire().ifPresent(tire -> findings.add(TireChecks.speed("cruise", tire.item(), speed)));
         return findings;
     }
 

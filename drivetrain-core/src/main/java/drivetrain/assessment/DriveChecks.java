@@ -74,6 +74,8 @@ final class DriveChecks {
                 .fold(
                         finding -> finding,
                         reason -> Finding.notEvaluated(
-                                TOP + " tire speed", reason, Source.standard("ISO 4000-1, UN Regulations 30 and 54: speed symbol")));
+                                TOP + " tire speed",
+                                reason,
+                                Source.standard("ISO 4000-1, UN Regulations 30 and 54: speed symbol")));
     }
 }

@@ -91,7 +91,7 @@ public record RoadSpeedsAnswer(AngularSpeed engineSpeed, List<Row> rows, Rolling
     @Override
     public List<Caution> cautions() {
         List<Caution> all = new ArrayList<>(TireCautions.all());
-        all.addAll(GearingCautions.shafts());
+        all.addAll(GearingCautions.rotatingShafts());
         return all;
     }
 

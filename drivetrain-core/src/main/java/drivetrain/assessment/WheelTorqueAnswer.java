@@ -96,7 +96,7 @@ public record WheelTorqueAnswer(
 
     @Override
     public List<Caution> cautions() {
-        return GearingCautions.torque(tie);
+        return GearingCautions.of(tie);
     }
 
     @Override

@@ -13,6 +13,9 @@ final class TransmissionText {
             "the forward ratios from first to top, then reverse RATIO, clutch, converter, "
                     + "stall RATIO, lockup, no lockup, slip PERCENT, efficiency PERCENT";
 
+    private static final List<String> KEYWORDS = List.of(
+            "reverse", "clutch", "converter", "stall", "lockup", "no lockup", "slip", "speed-ratio", "efficiency");
+
     private final Literal literal;
     private final List<Ratio> forward = new ArrayList<>();
     private Optional<Ratio> reverse = Optional.empty();
@@ -27,7 +30,7 @@ final class TransmissionText {
     }
 
     static Transmission parse(String text) {
-        TransmissionText reader = new TransmissionText(Literal.of("transmission", text, ALLOWED));
+        TransmissionText reader = new TransmissionText(Literal.of("transmission", text, ALLOWED, KEYWORDS));
         reader.readForward();
         while (reader.literal.hasNext()) {
             reader.readWord();
@@ -77,7 +80,7 @@ final class TransmissionText {
         } else if (converter.orElse(false)) {
             readConverterWord(position);
         } else {
-            throw unknown(position);
+            throw literal.notUnderstood();
         }
     }
 
@@ -101,7 +104,7 @@ final class TransmissionText {
             requireFirst(speedRatio.isEmpty(), "the slip", position);
             readSpeedRatio(false);
         } else {
-            throw unknown(position);
+            throw literal.notUnderstood();
         }
     }
 
@@ -135,10 +138,5 @@ final class TransmissionText {
         if (!first) {
             throw literal.refusal("names " + what + " twice", position);
         }
-    }
-
-    private RuntimeException unknown(int position) {
-        literal.requireEnd();
-        return literal.refusal("is not understood", position);
     }
 }

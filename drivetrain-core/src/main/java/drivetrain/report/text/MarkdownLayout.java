@@ -190,8 +190,12 @@ final class MarkdownLayout implements Block.Layout<String> {
     @Override
     public String drawing(Drawing block) {
         Page endless = new Page(page.units(), signs, OptionalInt.empty(), page.height(), Styler.NONE);
-        StringBuilder text = new StringBuilder(title(block.plot().title())).append("```text\n");
-        PlotText.of(block.plot(), endless, 0).forEach(line -> line.write(text, Styler.NONE));
-        return text.append("```\n").toString();
+        StringBuilder drawing = new StringBuilder();
+        PlotText.of(block.plot(), endless, 0).forEach(line -> line.write(drawing, Styler.NONE));
+        String fence = "```";
+        while (drawing.indexOf(fence) >= 0) {
+            fence += "`";
+        }
+        return title(block.plot().title()) + fence + "text\n" + drawing + fence + "\n";
     }
 }
