@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 class TireFuzz {
 
     private static final int CASES = Integer.getInteger("fuzz.cases", 1_000_000);
-    private static final long SEED = Long.getLong("fuzz.seed", 20_260_101L);
+    private static final long SEED = Long.getLong("fuzz.seed", 1L);
     private static final int MOST_MUTATIONS = 4;
 
     private static final List<String> SIZES = List.of(
@@ -67,17 +67,21 @@ class TireFuzz {
             "x12.50");
 
     private final Random random = new Random(SEED);
+    private int number;
     private int read;
     private int refused;
 
     @Test
     void readsBackOrRefusesWithAPlaceWhateverIsTyped() {
-        for (int i = 0; i < CASES; i++) {
-            check(mutated(SIZES), TireDesignation::parse, TireDesignation::text);
-            check(mutated(i % 2 == 0 ? MEASURED : SIZES), Tire::parse, Tire::text);
+        for (number = 0; number < CASES; number++) {
+            if (number % 2 == 0) {
+                check(mutated(SIZES), TireDesignation::parse, TireDesignation::text);
+            } else {
+                check(mutated(random.nextBoolean() ? MEASURED : SIZES), Tire::parse, Tire::text);
+            }
         }
         System.out.println(
-                "tire fuzz: seed " + SEED + ", " + 2L * CASES + " texts, " + read + " read, " + refused + " refused");
+                "tire fuzz: seed " + SEED + ", " + CASES + " texts, " + read + " read, " + refused + " refused");
         assertThat(read).as("texts read").isPositive();
         assertThat(refused).as("texts refused").isPositive();
     }
@@ -91,25 +95,29 @@ class TireFuzz {
             requirePlace(text, e.refusal());
             return;
         } catch (RuntimeException e) {
-            throw new AssertionError("seed " + SEED + ", text \"" + text + "\"", e);
+            throw new AssertionError(where() + ", text \"" + text + "\"", e);
         }
         read++;
         String canonical = print.apply(value);
         if (!parse.apply(canonical).equals(value)
                 || !print.apply(parse.apply(canonical)).equals(canonical)) {
             throw new AssertionError(
-                    "seed " + SEED + ", text \"" + text + "\" reads back otherwise from \"" + canonical + "\"");
+                    where() + ", text \"" + text + "\" reads back otherwise from \"" + canonical + "\"");
         }
     }
 
-    private static void requirePlace(String text, Refusal refusal) {
+    private void requirePlace(String text, Refusal refusal) {
         int place = refusal.position().orElse(-1);
         if (place < 0 || place > refusal.given().length() || refusal.problem().isBlank()) {
-            throw new AssertionError("seed " + SEED + ", text \"" + text + "\" is refused without a place: " + refusal);
+            throw new AssertionError(where() + ", text \"" + text + "\" is refused without a place: " + refusal);
         }
         if (!refusal.suggestions().isEmpty() && refusal.subject().equals(DesignationParser.SUBJECT)) {
             TireDesignation.parse(sizeOf(refusal.suggestions().get(0)));
         }
+    }
+
+    private String where() {
+        return "seed " + SEED + ", case " + number;
     }
 
     private static String sizeOf(String near) {
