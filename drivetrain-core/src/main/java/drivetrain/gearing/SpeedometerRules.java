@@ -12,7 +12,8 @@ import drivetrain.quantity.Speed;
 final class SpeedometerRules {
 
     /** Shown above true: 0 at least, 0.1 of the true speed + 4 km/h at most. */
-    static final Source UN_R39 = Source.standard("UN Regulation No. 39, Revision 1, 5.3");
+    static final Source UN_R39 =
+            Source.standard("UN Regulation No. 39, Revision 1, 5.3; test speeds (5.2.5) from memory");
 
     static final Source CFR = Source.standard("49 CFR 393.82");
 

@@ -16,6 +16,9 @@ final class TransmissionText {
     private static final List<String> KEYWORDS = List.of(
             "reverse", "clutch", "converter", "stall", "lockup", "no lockup", "slip", "speed-ratio", "efficiency");
 
+    private static final List<String> CONVERTER_KEYWORDS =
+            List.of("stall", "lockup", "lock-up", "no", "slip", "speed-ratio");
+
     private final Literal literal;
     private final List<Ratio> forward = new ArrayList<>();
     private Optional<Ratio> reverse = Optional.empty();
@@ -79,6 +82,8 @@ final class TransmissionText {
             efficiency = Optional.of(Efficiency.take(literal));
         } else if (converter.orElse(false)) {
             readConverterWord(position);
+        } else if (CONVERTER_KEYWORDS.stream().anyMatch(literal::takes)) {
+            throw literal.refusal("has a word that wants \"converter\" ahead of it", position);
         } else {
             throw literal.notUnderstood();
         }
