@@ -27,7 +27,9 @@ public final class OpenCommand implements Command {
     private static final String CATALOG = "drivetrain-catalog";
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.KEEP, "open FILE|demo [ORDER]", "take up an order or a catalog from a file, or an order of the demo")
+                    Topic.KEEP,
+                    "open FILE|demo [ORDER]",
+                    "take up an order or a catalog from a file, or an order of the demo")
             .alias("load")
             .example("open demo", "open demo ranch-crawler", "open coast-tourer.yaml", "open shop-catalog.yaml");
 
@@ -52,8 +54,7 @@ public final class OpenCommand implements Command {
     }
 
     private static Setup demo(Arguments name) {
-        Specification order =
-                name.isEmpty() ? Demo.order(Demo.orders().get(0)) : name.read(Demo::order);
+        Specification order = name.isEmpty() ? Demo.order(Demo.orders().get(0)) : name.read(Demo::order);
         return new Setup(order, Demo.shelf());
     }
 
