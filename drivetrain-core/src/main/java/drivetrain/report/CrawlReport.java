@@ -38,12 +38,11 @@ public final class CrawlReport {
 
     private static List<Fact> facts(CrawlAnswer answer) {
         List<Fact> facts = new ArrayList<>();
-        facts.add(Fact.of("crawlRatio", "crawl ratio", Figure.plain(answer.crawl().ratio(), 2)));
+        facts.add(
+                Fact.of("crawlRatio", "crawl ratio", Figure.plain(answer.crawl().ratio(), 2)));
         facts.add(Fact.of("gear", "gear", answer.crawl().gear().label()));
         facts.add(new Fact(
-                "idleSpeed",
-                "idle speed",
-                Cell.of(answer.idle().map(speed -> Figure.of(speed, Display.ROTATION)))));
+                "idleSpeed", "idle speed", Cell.of(answer.idle().map(speed -> Figure.of(speed, Display.ROTATION)))));
         facts.add(new Fact(
                 "crawlSpeed",
                 "crawl speed at idle",

@@ -62,11 +62,9 @@ public final class CruiseReport {
                 Figure.of(answer.engineSpeed(), Display.ROTATION)));
         answer.unlocked()
                 .ifPresent(open -> facts.add(Fact.of(
-                        "engineSpeedSlipping",
-                        "engine speed, converter slipping",
-                        Figure.of(open, Display.ROTATION))));
-        facts.add(Fact.of(
-                "driveshaftSpeed", "driveshaft speed", Figure.of(answer.driveshaftSpeed(), Display.ROTATION)));
+                        "engineSpeedSlipping", "engine speed, converter slipping", Figure.of(open, Display.ROTATION))));
+        facts.add(
+                Fact.of("driveshaftSpeed", "driveshaft speed", Figure.of(answer.driveshaftSpeed(), Display.ROTATION)));
         facts.addAll(RatioFacts.of(answer.gear()));
         facts.addAll(RollingFacts.of(answer.rolling()));
         return facts;

@@ -53,8 +53,7 @@ public final class EngineReport {
         facts.add(Fact.of("aspiration", "aspiration", engine.aspiration().label()));
         facts.add(Fact.of("rating", "rating", engine.rating().word()));
         facts.add(Fact.of("measuredAt", "measured at", engine.measuredAt().word()));
-        facts.add(new Fact(
-                "greatestTorque", "greatest torque", torque(answer.peakTorque())));
+        facts.add(new Fact("greatestTorque", "greatest torque", torque(answer.peakTorque())));
         facts.add(new Fact("greatestPower", "greatest power", power(answer.peakPower())));
         engine.idle().ifPresent(idle -> facts.add(Fact.of("idle", "idle", Figure.of(idle, Display.ROTATION))));
         facts.add(Fact.of("maximumSpeed", "maximum speed", Figure.of(engine.maximumSpeed(), Display.ROTATION)));

@@ -35,7 +35,9 @@ public final class FindingsReport {
         long open = count(assessment, Verdict.NOT_EVALUATED);
         String start = exceeded > 0
                 ? "This package exceeds " + limits(exceeded)
-                : marginal > 0 ? "This package keeps every limit that was checked" : "Nothing speaks against this package";
+                : marginal > 0
+                        ? "This package keeps every limit that was checked"
+                        : "Nothing speaks against this package";
         return start
                 + (marginal > 0 ? ", with " + marginal + " close to the limit" : "")
                 + (open > 0 ? "; " + open + (open == 1 ? " check was" : " checks were") + " not evaluated" : "")

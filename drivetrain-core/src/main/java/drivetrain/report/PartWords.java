@@ -86,7 +86,7 @@ final class PartWords {
     }
 
     private static void add(List<String> words, String name, Optional<Mass> mass) {
-        mass.ifPresent(known ->
-                words.add(name + " " + Figure.of(known, Display.MASS).text(UnitSystem.BOTH)));
+        mass.ifPresent(
+                known -> words.add(name + " " + Figure.of(known, Display.MASS).text(UnitSystem.BOTH)));
     }
 }

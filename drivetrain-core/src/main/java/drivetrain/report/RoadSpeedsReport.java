@@ -21,9 +21,10 @@ public final class RoadSpeedsReport {
      */
     public static Report of(RoadSpeedsAnswer answer, UnitSystem units) {
         RoadSpeedsAnswer.Row highest = answer.rows().get(answer.rows().size() - 1);
-        String sentence = "At " + Figure.of(answer.engineSpeed(), Display.ROTATION).text(units) + " the vehicle rolls "
-                + Figure.of(highest.roadSpeed(), Display.ROAD_SPEED).text(units) + " in "
-                + highest.gear().label() + ", if the engine can pull it.";
+        String sentence =
+                "At " + Figure.of(answer.engineSpeed(), Display.ROTATION).text(units) + " the vehicle rolls "
+                        + Figure.of(highest.roadSpeed(), Display.ROAD_SPEED).text(units) + " in "
+                        + highest.gear().label() + ", if the engine can pull it.";
         List<Block> blocks = new ArrayList<>();
         blocks.add(Sentence.answer(sentence));
         blocks.add(grid(answer));

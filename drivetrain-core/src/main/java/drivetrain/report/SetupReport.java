@@ -24,7 +24,10 @@ public final class SetupReport {
         blocks.add(Sentence.answer(sentence(title, combination)));
         blocks.add(grid(combination, List.of(Slot.values())));
         List<Facts.Fact> facts = new ArrayList<>();
-        combination.specification().cruise().ifPresent(speed -> facts.add(Facts.Fact.of("cruise", "asked cruise", speed)));
+        combination
+                .specification()
+                .cruise()
+                .ifPresent(speed -> facts.add(Facts.Fact.of("cruise", "asked cruise", speed)));
         String notes = combination.specification().notes();
         if (!notes.isEmpty()) {
             facts.add(Facts.Fact.of("notes", "notes", notes));
@@ -61,7 +64,9 @@ public final class SetupReport {
             rows.add(List.of(
                     Cell.of(slot.word()),
                     Cell.of(choice.orElse(unchosen(slot))),
-                    PartWords.part(combination, slot).map(part -> Cell.of(meaning(part, slot))).orElse(Cell.empty())));
+                    PartWords.part(combination, slot)
+                            .map(part -> Cell.of(meaning(part, slot)))
+                            .orElse(Cell.empty())));
         }
         return new Grid(
                 "choices",

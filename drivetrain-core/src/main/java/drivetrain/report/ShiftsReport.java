@@ -45,7 +45,8 @@ public final class ShiftsReport {
             widest = shift.step() > widest.step() ? shift : widest;
         }
         return spread + "; the widest step is from " + widest.from().label() + " to "
-                + widest.to().label() + ", where the engine falls from " + rotation(widest, true).text(units) + " to "
+                + widest.to().label() + ", where the engine falls from "
+                + rotation(widest, true).text(units) + " to "
                 + rotation(widest, false).text(units) + ".";
     }
 

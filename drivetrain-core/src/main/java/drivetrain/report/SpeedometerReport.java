@@ -26,8 +26,9 @@ public final class SpeedometerReport {
      */
     public static Report of(SpeedometerAnswer answer, UnitSystem units) {
         SpeedometerReading last = answer.readings().get(answer.readings().size() - 1);
-        String sentence = "At a true " + Figure.of(last.actual(), Display.ROAD_SPEED).text(units)
-                + " the speedometer shows " + Figure.of(last.shown(), Display.ROAD_SPEED).text(units) + ".";
+        String sentence =
+                "At a true " + Figure.of(last.actual(), Display.ROAD_SPEED).text(units) + " the speedometer shows "
+                        + Figure.of(last.shown(), Display.ROAD_SPEED).text(units) + ".";
         List<Block> blocks = new ArrayList<>();
         blocks.add(Sentence.answer(sentence));
         blocks.add(grid(answer));

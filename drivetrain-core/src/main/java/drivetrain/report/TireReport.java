@@ -24,7 +24,8 @@ public final class TireReport {
         String sentence = answer.rolling()
                 .fold(
                         rolling -> "In one turn the tire rolls "
-                                + Figure.of(rolling.circumference(), Display.DIMENSION).text(units) + " ("
+                                + Figure.of(rolling.circumference(), Display.DIMENSION)
+                                        .text(units) + " ("
                                 + rolling.basis().label() + ").",
                         reason -> "How far the tire rolls in a turn is not evaluated because " + reason + ".");
         List<Block> blocks = new ArrayList<>();
@@ -42,11 +43,11 @@ public final class TireReport {
         facts.add(new Fact(
                 "overallDiameter",
                 "overall diameter",
-                Cell.of(answer.overallDiameter()
-                        .map(overall -> Figure.of(overall.diameter(), Display.DIMENSION)))));
+                Cell.of(answer.overallDiameter().map(overall -> Figure.of(overall.diameter(), Display.DIMENSION)))));
         answer.overallDiameter()
                 .value()
-                .ifPresent(overall -> facts.add(Fact.of("diameterBasis", "diameter basis", overall.basis().label())));
+                .ifPresent(overall -> facts.add(Fact.of(
+                        "diameterBasis", "diameter basis", overall.basis().label())));
         answer.rolling().value().ifPresent(rolling -> facts.addAll(RollingFacts.of(rolling)));
         return facts;
     }

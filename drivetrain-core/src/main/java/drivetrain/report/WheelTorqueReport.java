@@ -36,7 +36,8 @@ public final class WheelTorqueReport {
     private static WheelTorqueAnswer.Row strongest(WheelTorqueAnswer answer) {
         WheelTorqueAnswer.Row strongest = answer.rows().get(0);
         for (WheelTorqueAnswer.Row row : answer.rows()) {
-            boolean stronger = row.wheels().total().isGreaterThan(strongest.wheels().total());
+            boolean stronger =
+                    row.wheels().total().isGreaterThan(strongest.wheels().total());
             if (!row.gear().reverse() && (strongest.gear().reverse() || stronger)) {
                 strongest = row;
             }
@@ -46,8 +47,12 @@ public final class WheelTorqueReport {
 
     private static List<Fact> facts(WheelTorqueAnswer answer) {
         List<Fact> facts = new ArrayList<>();
-        facts.add(Fact.of("engineTorque", "greatest engine torque", Figure.of(answer.peak().torque(), Display.TORQUE)));
-        facts.add(Fact.of("engineSpeed", "at engine speed", Figure.of(answer.peak().speed(), Display.ROTATION)));
+        facts.add(Fact.of(
+                "engineTorque",
+                "greatest engine torque",
+                Figure.of(answer.peak().torque(), Display.TORQUE)));
+        facts.add(Fact.of(
+                "engineSpeed", "at engine speed", Figure.of(answer.peak().speed(), Display.ROTATION)));
         answer.stallMultiplication()
                 .ifPresent(ratio -> facts.add(Fact.of(
                         "stallTorqueRatio",

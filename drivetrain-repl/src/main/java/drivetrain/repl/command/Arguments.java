@@ -27,7 +27,8 @@ public record Arguments(String line, List<Word> words) {
      * @return the words behind them
      */
     public static Arguments of(Line line, int count) {
-        return new Arguments(line.text(), line.words().subList(count, line.words().size()));
+        return new Arguments(
+                line.text(), line.words().subList(count, line.words().size()));
     }
 
     /**
@@ -97,7 +98,8 @@ public record Arguments(String line, List<Word> words) {
             return "";
         }
         if (words.stream().noneMatch(Word::quoted)) {
-            return line.substring(words.get(0).start(), words.get(words.size() - 1).end());
+            return line.substring(
+                    words.get(0).start(), words.get(words.size() - 1).end());
         }
         StringBuilder joined = new StringBuilder();
         for (Word word : words) {

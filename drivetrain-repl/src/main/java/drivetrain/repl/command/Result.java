@@ -1,7 +1,7 @@
 package drivetrain.repl.command;
 
-import drivetrain.report.Report;
 import drivetrain.repl.session.Session;
+import drivetrain.report.Report;
 import java.util.Optional;
 
 /**

@@ -60,18 +60,19 @@ public final class Vocabulary {
     public Called find(Line line) {
         List<Word> words = line.words();
         if (words.size() > 1) {
-            Optional<Command> two = named(words.get(0).text() + " " + words.get(1).text());
+            Optional<Command> two =
+                    named(words.get(0).text() + " " + words.get(1).text());
             if (two.isPresent()) {
                 return new Called(two.get(), Arguments.of(line, 2));
             }
         }
         Word first = words.get(0);
-        Command command = named(first.text()).orElseThrow(() -> Refusal.of(
-                        "word", shortened(first.text()), "is not a word that this shell knows")
-                .allowing("the words that \"help\" lists")
-                .suggesting(near(first.text()))
-                .in(Line.place(first.textStart()))
-                .asException());
+        Command command = named(first.text())
+                .orElseThrow(() -> Refusal.of("word", shortened(first.text()), "is not a word that this shell knows")
+                        .allowing("the words that \"help\" lists")
+                        .suggesting(near(first.text()))
+                        .in(Line.place(first.textStart()))
+                        .asException());
         return new Called(command, Arguments.of(line, 1));
     }
 

@@ -14,8 +14,7 @@ import java.util.Optional;
  * @param units the units that figures are shown in
  * @param output the form of the answers
  */
-public record Session(
-        Setup setup, Specification kept, Timeline timeline, UnitSystem units, OutputForm output) {
+public record Session(Setup setup, Specification kept, Timeline timeline, UnitSystem units, OutputForm output) {
 
     /**
      * Starts a session in which nothing is chosen.

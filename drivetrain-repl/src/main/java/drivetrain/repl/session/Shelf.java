@@ -82,7 +82,9 @@ public final class Shelf {
      * @return the catalog, or an empty one if every choice is a literal and this shelf has not been read
      */
     public Catalog catalogFor(Specification specification) {
-        if (lazy && read.isEmpty() && specification.choices().entrySet().stream().allMatch(Shelf::isLiteral)) {
+        if (lazy
+                && read.isEmpty()
+                && specification.choices().entrySet().stream().allMatch(Shelf::isLiteral)) {
             return Catalog.empty();
         }
         return catalog();

@@ -1,6 +1,7 @@
 package drivetrain.repl.shell;
 
 import drivetrain.document.JsonText;
+import drivetrain.repl.session.OutputForm;
 import drivetrain.report.Report;
 import drivetrain.report.text.CsvText;
 import drivetrain.report.text.JsonTree;
@@ -8,7 +9,6 @@ import drivetrain.report.text.MarkdownText;
 import drivetrain.report.text.Page;
 import drivetrain.report.text.PlainText;
 import drivetrain.report.text.TableText;
-import drivetrain.repl.session.OutputForm;
 
 /** Writes an answer in the form that was chosen. */
 final class AnswerText {

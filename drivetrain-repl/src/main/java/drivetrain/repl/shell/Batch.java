@@ -68,9 +68,7 @@ final class Batch {
 
     private void accept(Result result) {
         Session next = result.session();
-        result.answer()
-                .ifPresent(answer ->
-                        out.print(AnswerText.of(answer, next.output(), paper.page(next.units()))));
+        result.answer().ifPresent(answer -> out.print(AnswerText.of(answer, next.output(), paper.page(next.units()))));
         session = next;
         isOver = result.isLast();
         if (out.checkError()) {

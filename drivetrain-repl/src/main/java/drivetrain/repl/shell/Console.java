@@ -34,7 +34,8 @@ record Console(boolean isInteractive, boolean showsOutput, Charset charset, Map<
     /** Looks at the streams of this process. */
     static Console ofProcess() {
         boolean interactive = isTerminal(System.console());
-        // Until Java 18 this property is set exactly where the output is a terminal; later its place is taken by one that is always set.
+        // Until Java 18 this property is set exactly where the output is a terminal; later its place is taken by one
+        // that is always set.
         boolean shown = interactive || System.getProperty("sun.stdout.encoding") != null;
         Charset screen = known(System.getProperty("stdout.encoding"))
                 .or(() -> known(System.getProperty("sun.stdout.encoding")))
@@ -92,7 +93,8 @@ record Console(boolean isInteractive, boolean showsOutput, Charset charset, Map<
 
     private OptionalInt columns() {
         String columns = environment.getOrDefault("COLUMNS", "");
-        boolean isNumber = !columns.isEmpty() && columns.length() <= 4 && columns.chars().allMatch(Character::isDigit);
+        boolean isNumber =
+                !columns.isEmpty() && columns.length() <= 4 && columns.chars().allMatch(Character::isDigit);
         int count = isNumber ? Integer.parseInt(columns) : 0;
         return count > 0 && count <= MOST_COLUMNS ? OptionalInt.of(count) : OptionalInt.empty();
     }

@@ -1,7 +1,6 @@
 package drivetrain.repl.shell;
 
 import drivetrain.refusal.RefusedException;
-import drivetrain.report.text.Signs;
 import drivetrain.repl.command.Completion;
 import drivetrain.repl.command.Interpreter;
 import drivetrain.repl.command.Result;
@@ -12,7 +11,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
 import org.jline.reader.LineReaderBuilder;

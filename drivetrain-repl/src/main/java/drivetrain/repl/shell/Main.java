@@ -1,7 +1,6 @@
 package drivetrain.repl.shell;
 
 import drivetrain.refusal.RefusedException;
-import drivetrain.report.text.Signs;
 import drivetrain.repl.command.Interpreter;
 import drivetrain.repl.command.Vocabulary;
 import drivetrain.repl.session.Session;

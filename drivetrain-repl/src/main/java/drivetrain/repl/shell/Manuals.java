@@ -8,8 +8,7 @@ import java.nio.charset.StandardCharsets;
 /** What the program says about itself. */
 final class Manuals {
 
-    private static final String USAGE =
-            """
+    private static final String USAGE = """
             usage: drivetrain [OPTIONS]                run the shell, or lines from a pipe
                    drivetrain [OPTIONS] -c LINE ...    run lines and end
                    drivetrain [OPTIONS] --file SCRIPT  run the lines of a script and end

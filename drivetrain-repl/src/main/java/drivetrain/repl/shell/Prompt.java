@@ -1,7 +1,7 @@
 package drivetrain.repl.shell;
 
-import drivetrain.report.text.Signs;
 import drivetrain.repl.session.Session;
+import drivetrain.report.text.Signs;
 
 /** What stands before the line that is typed: the title of the work, and whether it has been kept. */
 final class Prompt {

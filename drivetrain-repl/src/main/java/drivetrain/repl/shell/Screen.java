@@ -1,9 +1,9 @@
 package drivetrain.repl.shell;
 
-import drivetrain.report.text.Signs;
-import drivetrain.report.text.Styler;
 import drivetrain.repl.command.Result;
 import drivetrain.repl.session.Session;
+import drivetrain.report.text.Signs;
+import drivetrain.report.text.Styler;
 import java.util.List;
 import java.util.OptionalInt;
 import org.jline.terminal.Terminal;

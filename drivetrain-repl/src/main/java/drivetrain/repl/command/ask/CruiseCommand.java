@@ -6,13 +6,13 @@ import drivetrain.combination.Combination;
 import drivetrain.finding.Outcome;
 import drivetrain.quantity.Speed;
 import drivetrain.quantity.UnitSystem;
-import drivetrain.report.CruiseReport;
-import drivetrain.report.Report;
 import drivetrain.repl.command.Arguments;
 import drivetrain.repl.command.Manual;
 import drivetrain.repl.command.Offer;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.session.Session;
+import drivetrain.report.CruiseReport;
+import drivetrain.report.Report;
 import java.util.List;
 import java.util.Locale;
 
@@ -20,7 +20,9 @@ import java.util.Locale;
 public final class CruiseCommand implements QuestionCommand<CruiseAnswer> {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK, "cruise [SPEED] [in GEAR] [low]", "engine speed at a road speed, in top gear unless one is named")
+                    Topic.ASK,
+                    "cruise [SPEED] [in GEAR] [low]",
+                    "engine speed at a road speed, in top gear unless one is named")
             .alias("rpm", "cruising")
             .example("cruise 65 mph", "cruise 105 km/h in 5th", "cruise 5 mph in 2nd low");
 
@@ -36,10 +38,12 @@ public final class CruiseCommand implements QuestionCommand<CruiseAnswer> {
         Combination combination = session.combination();
         Arguments speedWords = arguments.until(gearStart);
         Speed speed = speedWords.isEmpty()
-                ? combination.cruise().orElseThrow(() -> arguments
-                        .refuse(arguments.size(), "no road speed is named, and the order names none")
-                        .allowing("a speed with its unit, such as cruise 65 mph")
-                        .asException())
+                ? combination
+                        .cruise()
+                        .orElseThrow(() -> arguments
+                                .refuse(arguments.size(), "no road speed is named, and the order names none")
+                                .allowing("a speed with its unit, such as cruise 65 mph")
+                                .asException())
                 : AskedQuantity.read(Speed.KIND, speedWords, "mph", "km/h");
         return arguments.read(text -> CruiseAnswer.at(combination, speed, gear));
     }

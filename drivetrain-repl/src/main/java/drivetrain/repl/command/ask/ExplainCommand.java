@@ -2,10 +2,7 @@ package drivetrain.repl.command.ask;
 
 import drivetrain.assessment.Answer;
 import drivetrain.refusal.NearNames;
-import drivetrain.refusal.Refusal;
 import drivetrain.refusal.RefusedException;
-import drivetrain.report.ExplainReport;
-import drivetrain.report.Report;
 import drivetrain.repl.command.Arguments;
 import drivetrain.repl.command.Command;
 import drivetrain.repl.command.Manual;
@@ -13,6 +10,8 @@ import drivetrain.repl.command.Offer;
 import drivetrain.repl.command.Result;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.session.Session;
+import drivetrain.report.ExplainReport;
+import drivetrain.report.Report;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -58,7 +57,8 @@ public final class ExplainCommand implements Command {
         return Result.answer(session, explain(session, question(arguments), arguments.from(1)));
     }
 
-    private static <A extends Answer> Report explain(Session session, QuestionCommand<A> question, Arguments arguments) {
+    private static <A extends Answer> Report explain(
+            Session session, QuestionCommand<A> question, Arguments arguments) {
         return ExplainReport.of(question.answer(session, arguments));
     }
 
@@ -81,7 +81,8 @@ public final class ExplainCommand implements Command {
 
     private String words() {
         return String.join(
-                ", ", questions.stream().map(question -> question.manual().word()).toList());
+                ", ",
+                questions.stream().map(question -> question.manual().word()).toList());
     }
 
     @Override

@@ -39,7 +39,10 @@ final class GearWords {
         OptionalInt number = OptionalInt.empty();
         if (at < arguments.size() && arguments.get(at).isAny("in")) {
             if (arguments.size() == 1) {
-                throw arguments.refuse(1, "no gear is named behind \"in\"").allowing(ALLOWED).asException();
+                throw arguments
+                        .refuse(1, "no gear is named behind \"in\"")
+                        .allowing(ALLOWED)
+                        .asException();
             }
             at++;
             if (!isRange(arguments.get(at))) {
@@ -59,7 +62,10 @@ final class GearWords {
             at++;
         }
         if (at < arguments.size()) {
-            throw arguments.refuse(at, "names no gear and no range").allowing(ALLOWED).asException();
+            throw arguments
+                    .refuse(at, "names no gear and no range")
+                    .allowing(ALLOWED)
+                    .asException();
         }
         return number.isEmpty() ? GearChoice.topOf(range) : GearChoice.of(number.getAsInt(), range);
     }
@@ -78,7 +84,8 @@ final class GearWords {
             return OptionalInt.of(spelled + 1);
         }
         String digits = withoutEnding(word);
-        boolean isNumber = !digits.isEmpty() && digits.length() <= 2 && digits.chars().allMatch(c -> c >= '0' && c <= '9');
+        boolean isNumber =
+                !digits.isEmpty() && digits.length() <= 2 && digits.chars().allMatch(c -> c >= '0' && c <= '9');
         int number = isNumber ? Integer.parseInt(digits) : 0;
         if (number < 1 || number > MOST_GEARS) {
             Refusal refusal = arguments.refuse(at, "is not a forward gear");

@@ -1,7 +1,6 @@
 package drivetrain.repl.command.ask;
 
 import drivetrain.combination.PartKind;
-import drivetrain.report.PartsReport;
 import drivetrain.repl.command.Arguments;
 import drivetrain.repl.command.Command;
 import drivetrain.repl.command.Manual;
@@ -9,6 +8,7 @@ import drivetrain.repl.command.Offer;
 import drivetrain.repl.command.Result;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.session.Session;
+import drivetrain.report.PartsReport;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

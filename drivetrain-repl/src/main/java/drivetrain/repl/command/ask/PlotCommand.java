@@ -7,8 +7,6 @@ import drivetrain.finding.Outcome;
 import drivetrain.gearing.Range;
 import drivetrain.quantity.AngularSpeed;
 import drivetrain.refusal.Refusal;
-import drivetrain.report.Report;
-import drivetrain.report.SpeedsPlot;
 import drivetrain.repl.command.Arguments;
 import drivetrain.repl.command.Command;
 import drivetrain.repl.command.Line;
@@ -17,6 +15,8 @@ import drivetrain.repl.command.Offer;
 import drivetrain.repl.command.Result;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.session.Session;
+import drivetrain.report.Report;
+import drivetrain.report.SpeedsPlot;
 import java.util.List;
 import java.util.Locale;
 
@@ -59,13 +59,20 @@ public final class PlotCommand implements Command {
 
     private static Report plot(Combination combination, Range range) {
         Outcome<RoadSpeedsAnswer> fast = RoadSpeedsAnswer.atMaximum(combination);
-        AngularSpeed left = combination.engine().map(Part::item).flatMap(engine -> engine.idle()).orElse(LEFT_EDGE);
-        Outcome<Report> report = fast.then(right -> RoadSpeedsAnswer.at(combination, left)
-                .map(slow -> SpeedsPlot.of(slow, right, range)));
-        return report.value().orElseThrow(() -> Refusal.of(
-                        "plot", "", "not evaluated because " + report.reason().orElse("something is missing"))
-                .in(Line.place(0))
-                .asException());
+        AngularSpeed left = combination
+                .engine()
+                .map(Part::item)
+                .flatMap(engine -> engine.idle())
+                .orElse(LEFT_EDGE);
+        Outcome<Report> report = fast.then(
+                right -> RoadSpeedsAnswer.at(combination, left).map(slow -> SpeedsPlot.of(slow, right, range)));
+        return report.value()
+                .orElseThrow(() -> Refusal.of(
+                                "plot",
+                                "",
+                                "not evaluated because " + report.reason().orElse("something is missing"))
+                        .in(Line.place(0))
+                        .asException());
     }
 
     @Override
@@ -73,7 +80,8 @@ public final class PlotCommand implements Command {
         if (before.isEmpty()) {
             return Offer.of("speeds");
         }
-        boolean speeds = before.size() == 1 && before.get(0).toLowerCase(Locale.ROOT).equals("speeds");
+        boolean speeds =
+                before.size() == 1 && before.get(0).toLowerCase(Locale.ROOT).equals("speeds");
         return speeds ? Offer.of("low", "high") : List.of();
     }
 }

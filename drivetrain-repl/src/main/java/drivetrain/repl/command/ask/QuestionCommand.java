@@ -4,12 +4,12 @@ import drivetrain.assessment.Answer;
 import drivetrain.finding.Outcome;
 import drivetrain.quantity.UnitSystem;
 import drivetrain.refusal.Refusal;
-import drivetrain.report.Report;
 import drivetrain.repl.command.Arguments;
 import drivetrain.repl.command.Command;
 import drivetrain.repl.command.Line;
 import drivetrain.repl.command.Result;
 import drivetrain.repl.session.Session;
+import drivetrain.report.Report;
 
 /**
  * A command whose answer can be explained.
@@ -52,9 +52,12 @@ public interface QuestionCommand<A extends Answer> extends Command {
      */
     default A answer(Session session, Arguments arguments) {
         Outcome<A> outcome = ask(session, arguments);
-        return outcome.value().orElseThrow(() -> Refusal.of(
-                        manual().word(), "", "not evaluated because " + outcome.reason().orElse("something is missing"))
-                .in(Line.place(0))
-                .asException());
+        return outcome.value()
+                .orElseThrow(() -> Refusal.of(
+                                manual().word(),
+                                "",
+                                "not evaluated because " + outcome.reason().orElse("something is missing"))
+                        .in(Line.place(0))
+                        .asException());
     }
 }

@@ -5,13 +5,13 @@ import drivetrain.combination.Combination;
 import drivetrain.finding.Outcome;
 import drivetrain.quantity.AngularSpeed;
 import drivetrain.quantity.UnitSystem;
-import drivetrain.report.Report;
-import drivetrain.report.ShiftsReport;
 import drivetrain.repl.command.Arguments;
 import drivetrain.repl.command.Manual;
 import drivetrain.repl.command.Offer;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.session.Session;
+import drivetrain.report.Report;
+import drivetrain.report.ShiftsReport;
 import java.util.List;
 
 /** {@code shifts}: engine speed after each upshift. */

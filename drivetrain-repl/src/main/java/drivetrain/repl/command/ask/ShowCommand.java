@@ -1,17 +1,18 @@
 package drivetrain.repl.command.ask;
 
-import drivetrain.report.SetupReport;
 import drivetrain.repl.command.Arguments;
 import drivetrain.repl.command.Command;
 import drivetrain.repl.command.Manual;
 import drivetrain.repl.command.Result;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.session.Session;
+import drivetrain.report.SetupReport;
 
 /** {@code show}: what is chosen. */
 public final class ShowCommand implements Command {
 
-    private static final Manual MANUAL = Manual.of(Topic.ASK, "show", "what is chosen").example("show");
+    private static final Manual MANUAL =
+            Manual.of(Topic.ASK, "show", "what is chosen").example("show");
 
     @Override
     public Manual manual() {

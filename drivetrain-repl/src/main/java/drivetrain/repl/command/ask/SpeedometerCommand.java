@@ -3,18 +3,20 @@ package drivetrain.repl.command.ask;
 import drivetrain.assessment.SpeedometerAnswer;
 import drivetrain.finding.Outcome;
 import drivetrain.quantity.UnitSystem;
-import drivetrain.report.SpeedometerReport;
-import drivetrain.report.Report;
 import drivetrain.repl.command.Arguments;
 import drivetrain.repl.command.Manual;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.session.Session;
+import drivetrain.report.Report;
+import drivetrain.report.SpeedometerReport;
 
 /** {@code speedometer}: what the speedometer shows, and the driven gear to fit. */
 public final class SpeedometerCommand implements QuestionCommand<SpeedometerAnswer> {
 
-    private static final Manual MANUAL =
-            Manual.of(Topic.ASK, "speedometer", "what the speedometer shows, and the driven gear to fit").alias("speedo").example("speedometer");
+    private static final Manual MANUAL = Manual.of(
+                    Topic.ASK, "speedometer", "what the speedometer shows, and the driven gear to fit")
+            .alias("speedo")
+            .example("speedometer");
 
     @Override
     public Manual manual() {

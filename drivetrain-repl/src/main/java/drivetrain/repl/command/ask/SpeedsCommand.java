@@ -5,20 +5,22 @@ import drivetrain.combination.Combination;
 import drivetrain.finding.Outcome;
 import drivetrain.quantity.AngularSpeed;
 import drivetrain.quantity.UnitSystem;
-import drivetrain.report.Report;
-import drivetrain.report.RoadSpeedsReport;
 import drivetrain.repl.command.Arguments;
 import drivetrain.repl.command.Manual;
 import drivetrain.repl.command.Offer;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.session.Session;
+import drivetrain.report.Report;
+import drivetrain.report.RoadSpeedsReport;
 import java.util.List;
 
 /** {@code speeds}: road speed in every gear. */
 public final class SpeedsCommand implements QuestionCommand<RoadSpeedsAnswer> {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK, "speeds [RPM]", "road speed in every gear, at the engine's maximum speed unless one is named")
+                    Topic.ASK,
+                    "speeds [RPM]",
+                    "road speed in every gear, at the engine's maximum speed unless one is named")
             .alias("speed")
             .example("speeds", "speeds 3000 rpm");
 

@@ -3,18 +3,19 @@ package drivetrain.repl.command.ask;
 import drivetrain.assessment.TireAnswer;
 import drivetrain.finding.Outcome;
 import drivetrain.quantity.UnitSystem;
-import drivetrain.report.TireReport;
-import drivetrain.report.Report;
 import drivetrain.repl.command.Arguments;
 import drivetrain.repl.command.Manual;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.session.Session;
+import drivetrain.report.Report;
+import drivetrain.report.TireReport;
 
 /** What {@code explain tire} asks: size and rolling circumference of the tire. */
 public final class TireQuestion implements QuestionCommand<TireAnswer> {
 
-    private static final Manual MANUAL =
-            Manual.of(Topic.ASK, "tire", "size and rolling circumference of the tire").alias("tyre").example("tire");
+    private static final Manual MANUAL = Manual.of(Topic.ASK, "tire", "size and rolling circumference of the tire")
+            .alias("tyre")
+            .example("tire");
 
     @Override
     public Manual manual() {

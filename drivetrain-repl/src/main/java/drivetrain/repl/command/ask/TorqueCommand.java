@@ -3,18 +3,20 @@ package drivetrain.repl.command.ask;
 import drivetrain.assessment.WheelTorqueAnswer;
 import drivetrain.finding.Outcome;
 import drivetrain.quantity.UnitSystem;
-import drivetrain.report.WheelTorqueReport;
-import drivetrain.report.Report;
 import drivetrain.repl.command.Arguments;
 import drivetrain.repl.command.Manual;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.session.Session;
+import drivetrain.report.Report;
+import drivetrain.report.WheelTorqueReport;
 
 /** {@code torque}: what the engine can send to the wheels in each gear. */
 public final class TorqueCommand implements QuestionCommand<WheelTorqueAnswer> {
 
-    private static final Manual MANUAL =
-            Manual.of(Topic.ASK, "torque", "what the engine can send to the wheels in each gear").alias("wheel torque", "torques").example("torque");
+    private static final Manual MANUAL = Manual.of(
+                    Topic.ASK, "torque", "what the engine can send to the wheels in each gear")
+            .alias("wheel torque", "torques")
+            .example("torque");
 
     @Override
     public Manual manual() {

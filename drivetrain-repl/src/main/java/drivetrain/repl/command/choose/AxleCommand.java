@@ -44,9 +44,8 @@ public final class AxleCommand implements Command {
         return switch (position) {
             case BOTH -> before.with(Slot.REAR_AXLE, text).with(Slot.FRONT_AXLE, text);
             case REAR -> before.with(Slot.REAR_AXLE, text);
-            case FRONT -> text.equalsIgnoreCase("none")
-                    ? before.without(Slot.FRONT_AXLE)
-                    : before.with(Slot.FRONT_AXLE, text);
+            case FRONT ->
+                text.equalsIgnoreCase("none") ? before.without(Slot.FRONT_AXLE) : before.with(Slot.FRONT_AXLE, text);
         };
     }
 

@@ -44,11 +44,15 @@ public final class PartCommand implements Command {
                         false,
                         Manual.of(Topic.CHOOSE, "engine [PART]", "choose the engine, by name or by its peak figures")
                                 .alias("motor")
-                                .example("engine 420 hp at 5700 rpm, 460 lb-ft at 4100 rpm, idle 650 rpm, max 6600 rpm")),
+                                .example(
+                                        "engine 420 hp at 5700 rpm, 460 lb-ft at 4100 rpm, idle 650 rpm, max 6600 rpm")),
                 new PartCommand(
                         Slot.TRANSMISSION,
                         false,
-                        Manual.of(Topic.CHOOSE, "transmission [PART]", "choose the transmission, by name or by its ratios")
+                        Manual.of(
+                                        Topic.CHOOSE,
+                                        "transmission [PART]",
+                                        "choose the transmission, by name or by its ratios")
                                 .alias("gearbox", "trans", "gear box")
                                 .example(
                                         "transmission 4.03 2.36 1.53 1.15 0.85 0.67 reverse 3.06",

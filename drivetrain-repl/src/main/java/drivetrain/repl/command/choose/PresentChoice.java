@@ -5,11 +5,11 @@ import drivetrain.assessment.TireAnswer;
 import drivetrain.combination.Combination;
 import drivetrain.combination.Slot;
 import drivetrain.finding.Outcome;
+import drivetrain.repl.session.Session;
 import drivetrain.report.EngineReport;
 import drivetrain.report.Report;
 import drivetrain.report.SetupReport;
 import drivetrain.report.TireReport;
-import drivetrain.repl.session.Session;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,12 +20,11 @@ final class PresentChoice {
 
     static Report of(Session session, List<Slot> slots) {
         Combination combination = session.combination();
-        Outcome<Report> figures =
-                switch (slots.get(0)) {
-                    case ENGINE -> EngineAnswer.of(combination).map(answer -> EngineReport.of(answer, session.units()));
-                    case TIRE -> TireAnswer.of(combination).map(answer -> TireReport.of(answer, session.units()));
-                    default -> Outcome.notEvaluated("it has no figures of its own");
-                };
+        Outcome<Report> figures = switch (slots.get(0)) {
+            case ENGINE -> EngineAnswer.of(combination).map(answer -> EngineReport.of(answer, session.units()));
+            case TIRE -> TireAnswer.of(combination).map(answer -> TireReport.of(answer, session.units()));
+            default -> Outcome.notEvaluated("it has no figures of its own");
+        };
         Optional<Report> found = figures.value();
         return found.orElseGet(() -> SetupReport.of(combination, slots));
     }

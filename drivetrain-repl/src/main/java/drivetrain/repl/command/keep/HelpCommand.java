@@ -1,12 +1,6 @@
 package drivetrain.repl.command.keep;
 
 import drivetrain.refusal.Refusal;
-import drivetrain.report.Cell;
-import drivetrain.report.Column;
-import drivetrain.report.Facts;
-import drivetrain.report.Grid;
-import drivetrain.report.Report;
-import drivetrain.report.Sentence;
 import drivetrain.repl.command.Arguments;
 import drivetrain.repl.command.Command;
 import drivetrain.repl.command.Line;
@@ -16,6 +10,12 @@ import drivetrain.repl.command.Result;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.command.Vocabulary;
 import drivetrain.repl.session.Session;
+import drivetrain.report.Cell;
+import drivetrain.report.Column;
+import drivetrain.report.Facts;
+import drivetrain.report.Grid;
+import drivetrain.report.Report;
+import drivetrain.report.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -63,7 +63,8 @@ public final class HelpCommand implements Command {
             blocks.add(new Grid(topic.name().toLowerCase(Locale.ROOT), topic.heading(), columns, rows));
         }
         blocks.add(new Sentence(
-                "next", "\"help WORD\" shows examples; a part is a name that \"parts\" lists, or typed as in the examples."));
+                "next",
+                "\"help WORD\" shows examples; a part is a name that \"parts\" lists, or typed as in the examples."));
         return new Report("help", blocks);
     }
 

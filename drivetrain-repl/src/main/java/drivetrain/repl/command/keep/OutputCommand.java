@@ -2,8 +2,6 @@ package drivetrain.repl.command.keep;
 
 import drivetrain.refusal.NearNames;
 import drivetrain.refusal.Refusal;
-import drivetrain.report.Facts;
-import drivetrain.report.Report;
 import drivetrain.repl.command.Arguments;
 import drivetrain.repl.command.Command;
 import drivetrain.repl.command.Manual;
@@ -12,6 +10,8 @@ import drivetrain.repl.command.Result;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.session.OutputForm;
 import drivetrain.repl.session.Session;
+import drivetrain.report.Facts;
+import drivetrain.report.Report;
 import java.util.List;
 
 /** {@code output}: the form in which answers are written. */
@@ -50,7 +50,8 @@ public final class OutputCommand implements Command {
     public Result run(Session session, Arguments arguments) {
         arguments.requireAtMost(1, MANUAL.usage());
         if (arguments.isEmpty()) {
-            Facts.Fact present = Facts.Fact.of("output", "output", session.output().word());
+            Facts.Fact present =
+                    Facts.Fact.of("output", "output", session.output().word());
             return Result.answer(session, Report.of("output", new Facts("settings", "", List.of(present))));
         }
         OutputForm form = arguments.read(OutputCommand::form);

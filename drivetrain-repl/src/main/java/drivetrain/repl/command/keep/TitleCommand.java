@@ -1,14 +1,14 @@
 package drivetrain.repl.command.keep;
 
 import drivetrain.refusal.Refusal;
-import drivetrain.report.Facts;
-import drivetrain.report.Report;
 import drivetrain.repl.command.Arguments;
 import drivetrain.repl.command.Command;
 import drivetrain.repl.command.Manual;
 import drivetrain.repl.command.Result;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.session.Session;
+import drivetrain.report.Facts;
+import drivetrain.report.Report;
 import java.util.List;
 
 /** {@code title}: the name of the work in hand. */
@@ -27,13 +27,12 @@ public final class TitleCommand implements Command {
     @Override
     public Result run(Session session, Arguments arguments) {
         if (arguments.isEmpty()) {
-            Facts.Fact present =
-                    Facts.Fact.of("title", "title", session.title().orElse("none"));
+            Facts.Fact present = Facts.Fact.of("title", "title", session.title().orElse("none"));
             return Result.answer(session, Report.of("title", new Facts("settings", "", List.of(present))));
         }
         String title = arguments.read(TitleCommand::title);
-        Session next = session.change(
-                arguments.line().strip(), session.specification().titled(title));
+        Session next =
+                session.change(arguments.line().strip(), session.specification().titled(title));
         return Result.changed(next, "Title: " + title + ".");
     }
 

@@ -1,16 +1,16 @@
 package drivetrain.repl.command.keep;
 
-import drivetrain.report.Cell;
-import drivetrain.report.Column;
-import drivetrain.report.Grid;
-import drivetrain.report.Report;
-import drivetrain.report.Sentence;
 import drivetrain.repl.command.Arguments;
 import drivetrain.repl.command.Command;
 import drivetrain.repl.command.Manual;
 import drivetrain.repl.command.Result;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.session.Session;
+import drivetrain.report.Cell;
+import drivetrain.report.Column;
+import drivetrain.report.Grid;
+import drivetrain.report.Report;
+import drivetrain.report.Sentence;
 import java.util.List;
 
 /** {@code tour}: the first lines to type, in order. */

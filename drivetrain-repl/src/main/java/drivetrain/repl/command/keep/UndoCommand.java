@@ -1,7 +1,5 @@
 package drivetrain.repl.command.keep;
 
-import drivetrain.report.Report;
-import drivetrain.report.Sentence;
 import drivetrain.repl.command.Arguments;
 import drivetrain.repl.command.Command;
 import drivetrain.repl.command.Manual;
@@ -9,6 +7,8 @@ import drivetrain.repl.command.Result;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.session.Session;
 import drivetrain.repl.session.Timeline;
+import drivetrain.report.Report;
+import drivetrain.report.Sentence;
 
 /** {@code undo}: take the last change back. */
 public final class UndoCommand implements Command {
@@ -27,9 +27,8 @@ public final class UndoCommand implements Command {
         String what = session.timeline()
                 .lastDone()
                 .map(Timeline.Change::what)
-                .orElseThrow(() -> arguments
-                        .refuse(0, "nothing is there to be undone")
-                        .asException());
+                .orElseThrow(() ->
+                        arguments.refuse(0, "nothing is there to be undone").asException());
         Session next = session.undo().orElse(session);
         return Result.answer(next, Report.of("undo", Sentence.answer("Undone: " + what + ".")));
     }

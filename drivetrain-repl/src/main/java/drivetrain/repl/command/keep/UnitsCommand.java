@@ -3,8 +3,6 @@ package drivetrain.repl.command.keep;
 import drivetrain.quantity.UnitSystem;
 import drivetrain.refusal.NearNames;
 import drivetrain.refusal.Refusal;
-import drivetrain.report.Facts;
-import drivetrain.report.Report;
 import drivetrain.repl.command.Arguments;
 import drivetrain.repl.command.Command;
 import drivetrain.repl.command.Manual;
@@ -12,6 +10,8 @@ import drivetrain.repl.command.Offer;
 import drivetrain.repl.command.Result;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.session.Session;
+import drivetrain.report.Facts;
+import drivetrain.report.Report;
 import java.util.List;
 import java.util.Locale;
 
