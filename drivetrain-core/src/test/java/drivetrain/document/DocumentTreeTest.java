@@ -124,7 +124,7 @@ class DocumentTreeTest {
     @EnumSource(DocumentFormat.class)
     void refusesTooManyValues(DocumentFormat format) {
         String values = "[" + "1,".repeat(Limits.VALUES) + "1]";
-        assertThat(Refused.sentence(() -> read(values, format))).contains("has more than 500000 values");
+        assertThat(Refused.sentence(() -> read(values, format))).contains("has more than 400000 values");
     }
 
     @ParameterizedTest
@@ -140,6 +140,27 @@ class DocumentTreeTest {
     void readsYamlOverTheParsersOwnLimit() {
         String list = "- abcdefghij\n".repeat(300_000);
         assertThat(((Items) read(list, DocumentFormat.YAML)).items()).hasSize(300_000);
+    }
+
+    @ParameterizedTest
+    @EnumSource(DocumentFormat.class)
+    void refusesTooManyFields(DocumentFormat format) {
+        StringBuilder fields = new StringBuilder("{");
+        for (int i = 0; i < Limits.FIELDS; i++) {
+            fields.append("\"f").append(i).append("\": 1,\n");
+        }
+        assertThat(Refused.sentence(() -> read(fields + "\"last\": 1}", format)))
+                .isEqualTo("f:201:1: document: has more than 200 fields in one group");
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 1200})
+    void readsCharactersBeyondTheFirstPlaneAcrossEveryBoundary(int count) {
+        for (int before = 1010; before < 1030; before++) {
+            String text = "x".repeat(before) + "\uD83D\uDE99".repeat(count);
+            assertThat(scalar(read("a: \"" + text + "\"\n", DocumentFormat.YAML), "a").text())
+                    .isEqualTo(text);
+        }
     }
 
     @Test
