@@ -2,39 +2,42 @@ package drivetrain.assessment;
 
 import drivetrain.combination.Combination;
 import drivetrain.engine.Engine;
+import drivetrain.engine.OperatingPoint;
 import drivetrain.finding.Assumption;
 import drivetrain.finding.Caution;
 import drivetrain.finding.Finding;
 import drivetrain.finding.Outcome;
-import drivetrain.finding.Source;
 import drivetrain.finding.Working;
-import drivetrain.gearing.Coupling;
-import drivetrain.gearing.DriveGear;
+import drivetrain.gearing.AxleTie;
+import drivetrain.gearing.Crawl;
 import drivetrain.gearing.GearTrain;
 import drivetrain.gearing.GearingCautions;
 import drivetrain.quantity.AngularSpeed;
-import drivetrain.quantity.Display;
-import drivetrain.quantity.Figure;
 import drivetrain.quantity.Speed;
+import drivetrain.quantity.Torque;
 import drivetrain.tire.RollingCircumference;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The crawl ratio and how slowly the vehicle then moves at idle.
+ * The crawl ratio, how slowly the vehicle then moves at idle, and what a converter at stall adds.
  *
- * @param gear the lowest gear in the lowest range
- * @param coupling what stands between engine and transmission
+ * @param crawl the shortest gear and what stands ahead of it
+ * @param tie how the transfer case ties the axles together
  * @param idle the idle speed of the engine, or why it is not known
  * @param rolling the rolling circumference, or why it is not known
  * @param speed the crawl speed at idle with nothing slipping, or what is missing
+ * @param torque the wheel torque of all driven wheels at peak engine torque with nothing slipping, or what is missing
+ * @param stallTorque the wheel torque at peak engine torque and converter stall, or why there is none
  */
 public record CrawlAnswer(
-        DriveGear gear,
-        Coupling coupling,
+        Crawl crawl,
+        AxleTie tie,
         Outcome<AngularSpeed> idle,
         Outcome<RollingCircumference> rolling,
-        Outcome<Speed> speed)
+        Outcome<Speed> speed,
+        Outcome<Torque> torque,
+        Outcome<Torque> stallTorque)
         implements Answer {
 
     /**
@@ -48,27 +51,26 @@ public record CrawlAnswer(
     }
 
     private static CrawlAnswer answer(Combination combination, GearTrain train) {
-        DriveGear lowest = train.lowest();
-        Outcome<AngularSpeed> idle = combination.needEngine().then(Engine::needIdle);
+        Crawl crawl = Crawl.of(train);
+        Outcome<AngularSpeed> idle = Idle.of(combination);
         Outcome<RollingCircumference> rolling = Rolling.of(combination);
-        Outcome<Speed> speed = idle.then(slow -> rolling.map(known -> lowest.speedAt(slow, known.radius())));
-        return new CrawlAnswer(lowest, train.transmission().coupling(), idle, rolling, speed);
-    }
-
-    /**
-     * Returns the crawl ratio.
-     *
-     * @return lowest gear x lowest range x axle x hubs
-     */
-    public double ratio() {
-        return gear.totalRatio();
+        Outcome<Torque> peak = combination.needEngine().then(Engine::peakTorque).map(OperatingPoint::torque);
+        return new CrawlAnswer(
+                crawl,
+                train.transferCase().tie(),
+                idle,
+                rolling,
+                idle.then(slow -> rolling.map(known -> crawl.speedAt(slow, known.radius()))),
+                peak.map(crawl.gear()::wheelTorque),
+                peak.then(crawl::stallTorque));
     }
 
     @Override
     public List<Assumption> assumptions() {
-        List<Assumption> all = new ArrayList<>(
-                rolling.value().map(RollingCircumference::assumptions).orElse(List.of()));
-        all.addAll(coupling.crawlAssumptions());
+        List<Assumption> all = new ArrayList<>();
+        rolling.value().ifPresent(known -> all.addAll(known.assumptions()));
+        all.addAll(crawl.coupling().speedAssumptions());
+        torque.value().ifPresent(known -> all.addAll(crawl.gear().efficiencyAssumptions()));
         return all;
     }
 
@@ -79,17 +81,16 @@ public record CrawlAnswer(
 
     @Override
     public List<Caution> cautions() {
-        return GearingCautions.all();
+        return GearingCautions.of(tie);
     }
 
     @Override
     public Working working() {
-        Working.Builder working = Working.of("crawl ratio");
-        rolling.value().ifPresent(known -> working.from(known.working()));
-        working.from(gear.ratioWorking());
-        idle.value().ifPresent(slow -> working.input("idle speed", "n", Figure.of(slow, Display.ROTATION), "engine"));
-        speed.value().ifPresent(slow -> working.step("crawl speed", "v = n · r / i", Figure.of(slow, Display.CRAWL_SPEED)));
-        return working.source(Source.derived("the total ratio of the lowest gear in the lowest range"))
-                .build();
+        Working.Builder working = Working.of("crawl ratio and crawl speed");
+        rolling.value().ifPresent(known -> {
+            working.from(known.working());
+            idle.value().ifPresent(slow -> working.from(crawl.speedWorking(slow, known.radius())));
+        });
+        return working.from(crawl.working()).build();
     }
 }

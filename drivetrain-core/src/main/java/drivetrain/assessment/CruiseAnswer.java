@@ -72,8 +72,9 @@ public record CruiseAnswer(
     public static Outcome<CruiseAnswer> at(Combination combination, Speed speed, GearChoice choice) {
         speed.requirePositive("road speed");
         return Rolling.of(combination)
-                .then(rolling -> combination.gearTrain().then(train -> choice.in(train)
-                        .map(gear -> answer(combination, speed, train, gear, rolling))));
+                .then(rolling -> combination
+                        .gearTrain()
+                        .then(train -> choice.in(train).map(gear -> answer(combination, speed, train, gear, rolling))));
     }
 
     private static CruiseAnswer answer(
@@ -91,7 +92,7 @@ public record CruiseAnswer(
                 speed,
                 gear,
                 engineSpeed,
-                coupling.unlocked(engineSpeed),
+                coupling.slipping(engineSpeed),
                 gear.driveshaftSpeedAt(engineSpeed),
                 rows,
                 rolling,
@@ -102,7 +103,7 @@ public record CruiseAnswer(
     @Override
     public List<Assumption> assumptions() {
         List<Assumption> all = new ArrayList<>(rolling.assumptions());
-        all.addAll(coupling.cruiseAssumptions());
+        all.addAll(coupling.speedAssumptions());
         return all;
     }
 
@@ -113,16 +114,19 @@ public record CruiseAnswer(
 
     @Override
     public Working working() {
-        Working.Builder working = Working.of("engine speed at " + speed.format(Speed.MILE_PER_HOUR, 1) + " in " + gear.label())
+        Working.Builder working = Working.of(
+                        "engine speed at " + speed.format(Speed.MILE_PER_HOUR, 1) + " in " + gear.label())
                 .from(rolling.working())
-                .from(gear.ratioWorking())
+                .from(gear.totalRatioWorking())
                 .input("road speed", "v", Figure.of(speed, Display.ROAD_SPEED), "asked")
                 .step("rolling radius", "r = U / (2 π)", Figure.of(rolling.radius(), Display.DIMENSION))
                 .step("engine speed", "n = v / r · i", Figure.of(engineSpeed, Display.ROTATION));
         unlocked.ifPresent(open -> working.step(
                 "engine speed, converter open", "n' = n / speed ratio", Figure.of(open, Display.ROTATION)));
         return working.step(
-                        "driveshaft speed", "n / (i gear · i overdrive · i range)", Figure.of(driveshaftSpeed, Display.ROTATION))
+                        "driveshaft speed",
+                        "n / (i gear · i overdrive · i range)",
+                        Figure.of(driveshaftSpeed, Display.ROTATION))
                 .source(Source.derived("a wheel that rolls without slip covers its rolling circumference a turn"))
                 .build();
     }

@@ -25,15 +25,13 @@ final class CruiseChecks {
         List<Finding> findings = new ArrayList<>();
         findings.add(lug(combination, engineSpeed));
         findings.add(scream(combination, engineSpeed));
-        combination.tire().ifPresent(tire -> findings.add(TireChecks.speed("tire speed at cruise", tire.item(), speed)));
+        combination.tire().ifPresent(tire -> findings.add(TireChecks.speed("cruise", tire.item(), speed)));
         return findings;
     }
 
     private static Finding lug(Combination combination, AngularSpeed engineSpeed) {
         HouseLimits.Limit house = combination.limits().get(HouseLimits.CRUISE_LEAST_OVER_IDLE);
-        return combination
-                .needEngine()
-                .then(Engine::needIdle)
+        return Idle.of(combination)
                 .fold(
                         idle -> {
                             AngularSpeed least = idle.times(house.value());

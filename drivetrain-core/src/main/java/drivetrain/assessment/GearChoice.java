@@ -5,18 +5,20 @@ import drivetrain.gearing.DriveGear;
 import drivetrain.gearing.GearTrain;
 import drivetrain.gearing.Range;
 import drivetrain.refusal.Refusal;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
  * Which gear a question is about.
  *
- * @param number the number of the gear, from 1; empty for the top gear
+ * @param number the number of the gear, from 1; empty for the highest gear of the range
  * @param range the range of the transfer case
+ * @param auxiliary true with the auxiliary over- or underdrive engaged; not looked at for the highest gear
  */
-public record GearChoice(OptionalInt number, Range range) {
+public record GearChoice(OptionalInt number, Range range, boolean auxiliary) {
 
-    /** The top gear in the high range. */
-    public static final GearChoice TOP = new GearChoice(OptionalInt.empty(), Range.HIGH);
+    /** The highest gear in the high range. */
+    public static final GearChoice TOP = topOf(Range.HIGH);
 
     /**
      * Checks the number.
@@ -32,7 +34,7 @@ public record GearChoice(OptionalInt number, Range range) {
     }
 
     /**
-     * Chooses a gear by its number.
+     * Chooses a gear by its number, without the auxiliary unit.
      *
      * @param number the number, from 1
      * @param range the range of the transfer case
@@ -40,25 +42,48 @@ public record GearChoice(OptionalInt number, Range range) {
      * @throws drivetrain.refusal.RefusedException if the number is not at least 1
      */
     public static GearChoice of(int number, Range range) {
-        return new GearChoice(OptionalInt.of(number), range);
+        return new GearChoice(OptionalInt.of(number), range, false);
     }
 
     /**
-     * Chooses the top gear of a range.
+     * Chooses the highest gear of a range, whichever way the auxiliary unit makes it so.
      *
      * @param range the range of the transfer case
      * @return the choice
      */
     public static GearChoice topOf(Range range) {
-        return new GearChoice(OptionalInt.empty(), range);
+        return new GearChoice(OptionalInt.empty(), range, false);
+    }
+
+    /**
+     * Engages the auxiliary over- or underdrive.
+     *
+     * @return a copy with the unit engaged
+     */
+    public GearChoice withAuxiliary() {
+        return new GearChoice(number, range, true);
     }
 
     Outcome<DriveGear> in(GearTrain train) {
-        int wanted = number.orElseGet(() -> train.transmission().forward().size());
+        if (range == Range.LOW && train.transferCase().low().isEmpty()) {
+            return Outcome.notEvaluated("the transfer case has no low range");
+        }
+        if (auxiliary && !train.overdrive().isFitted()) {
+            return Outcome.notEvaluated("no overdrive is fitted");
+        }
         return Outcome.of(
-                train.gear(wanted, range),
-                train.transfer().low().isEmpty() && range == Range.LOW
-                        ? "the transfer case has no low range"
-                        : "the transmission has " + train.transmission().forward().size() + " forward gears");
+                number.isPresent() ? train.gear(number.getAsInt(), range, auxiliary) : highest(train),
+                "the transmission has " + train.transmission().forward().size() + " forward gears");
+    }
+
+    private Optional<DriveGear> highest(GearTrain train) {
+        DriveGear highest = null;
+        for (DriveGear gear : train.gears()) {
+            boolean candidate = !gear.reverse() && gear.range() == range;
+            if (candidate && (highest == null || gear.totalRatio() < highest.totalRatio())) {
+                highest = gear;
+            }
+        }
+        return Optional.ofNullable(highest);
     }
 }

@@ -10,6 +10,7 @@ import drivetrain.finding.Source;
 import drivetrain.finding.Working;
 import drivetrain.gearing.DriveGear;
 import drivetrain.gearing.GearTrain;
+import drivetrain.gearing.GearingCautions;
 import drivetrain.quantity.AngularSpeed;
 import drivetrain.quantity.Display;
 import drivetrain.quantity.Figure;
@@ -53,9 +54,10 @@ public record RoadSpeedsAnswer(AngularSpeed engineSpeed, List<Row> rows, Rolling
      */
     public static Outcome<RoadSpeedsAnswer> at(Combination combination, AngularSpeed engineSpeed) {
         engineSpeed.requirePositive("engine speed");
-        return Rolling.of(combination).then(rolling -> combination
-                .gearTrain()
-                .map(train -> new RoadSpeedsAnswer(engineSpeed, rows(train, rolling, engineSpeed), rolling)));
+        return Rolling.of(combination)
+                .then(rolling -> combination
+                        .gearTrain()
+                        .map(train -> new RoadSpeedsAnswer(engineSpeed, rows(train, rolling, engineSpeed), rolling)));
     }
 
     /**
@@ -71,8 +73,7 @@ public record RoadSpeedsAnswer(AngularSpeed engineSpeed, List<Row> rows, Rolling
     private static List<Row> rows(GearTrain train, RollingCircumference rolling, AngularSpeed engineSpeed) {
         List<Row> rows = new ArrayList<>();
         for (DriveGear gear : train.byTotalRatio()) {
-            rows.add(new Row(
-                    gear, gear.speedAt(engineSpeed, rolling.radius()), gear.driveshaftSpeedAt(engineSpeed)));
+            rows.add(new Row(gear, gear.speedAt(engineSpeed, rolling.radius()), gear.driveshaftSpeedAt(engineSpeed)));
         }
         return rows;
     }
@@ -89,7 +90,9 @@ public record RoadSpeedsAnswer(AngularSpeed engineSpeed, List<Row> rows, Rolling
 
     @Override
     public List<Caution> cautions() {
-        return TireCautions.all();
+        List<Caution> all = new ArrayList<>(TireCautions.all());
+        all.addAll(GearingCautions.rotatingShafts());
+        return all;
     }
 
     @Override
@@ -103,7 +106,9 @@ public record RoadSpeedsAnswer(AngularSpeed engineSpeed, List<Row> rows, Rolling
         }
         for (Row row : rows) {
             working.step(
-                    "road speed, " + row.gear().label(), "v = n · r / i", Figure.of(row.roadSpeed(), Display.ROAD_SPEED));
+                    "road speed, " + row.gear().label(),
+                    "v = n · r / i",
+                    Figure.of(row.roadSpeed(), Display.ROAD_SPEED));
         }
         return working.source(Source.derived("a wheel that rolls without slip covers its rolling circumference a turn"))
                 .build();

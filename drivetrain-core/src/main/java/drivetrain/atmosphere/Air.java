@@ -14,14 +14,14 @@ import drivetrain.refusal.Refusal;
 /**
  * The state of the air at one place.
  *
- * @param pressure the absolute pressure at the place (station pressure), 1 to 120 kPa
+ * @param pressure the absolute pressure at the place (station pressure), 1 to 130 kPa
  * @param temperature the temperature, 150 to 350 K
  * @param vaporPressure the part of the pressure that is water vapor, zero or more and less than the pressure
  */
 public record Air(Pressure pressure, Temperature temperature, Pressure vaporPressure) {
 
     private static final Pressure LOWEST_PRESSURE = Pressure.ofKilopascals(1.0);
-    private static final Pressure HIGHEST_PRESSURE = Pressure.ofKilopascals(120.0);
+    private static final Pressure HIGHEST_PRESSURE = Pressure.ofKilopascals(130.0);
     private static final Temperature LOWEST_TEMPERATURE = Temperature.ofKelvins(150.0);
     private static final Temperature HIGHEST_TEMPERATURE = Temperature.ofKelvins(350.0);
     private static final Pressure NO_VAPOR = Pressure.ofPascals(0.0);
@@ -77,7 +77,7 @@ public record Air(Pressure pressure, Temperature temperature, Pressure vaporPres
      * @throws drivetrain.refusal.RefusedException if the elevation is out of range
      */
     public static Air standardAt(Length elevation) {
-        return StandardAtmosphere.at(StandardAtmosphere.geopotential(elevation));
+        return StandardAtmosphere.air(StandardAtmosphere.geopotential(elevation).si());
     }
 
     /**

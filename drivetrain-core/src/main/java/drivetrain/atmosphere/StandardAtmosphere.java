@@ -25,8 +25,8 @@ public final class StandardAtmosphere {
     /** Standard acceleration of free fall, 9.806 65 m/s2 exactly. */
     static final double GRAVITY = 9.80665;
 
-    /** Gas constant of dry air, 8314.32 J/(kmol K) / 28.9644 kg/kmol = 287.0529 J/(kg K); same sources. */
-    static final double GAS_CONSTANT = 8314.32 / 28.9644;
+    /** Gas constant of dry air, 8314.32 J/(kmol K) / 28.964 420 kg/kmol = 287.052 87 J/(kg K); ISO 2533:1975. */
+    static final double GAS_CONSTANT = 8314.32 / 28.964420;
 
     /** Radius of the earth at which the standard gravity holds, 6 356 766 m; same sources. */
     static final double EARTH_RADIUS_METERS = 6_356_766.0;
@@ -59,7 +59,13 @@ public final class StandardAtmosphere {
         double h = geopotential
                 .requireBetween("geopotential altitude", LOWEST, HIGHEST, Length.METER)
                 .si();
-        return Air.of(Pressure.ofPascals(pascals(h)), Temperature.ofKelvins(kelvins(h)));
+        return air(h);
+    }
+
+    /** Returns the air at a geopotential altitude that the caller has checked. */
+    static Air air(double geopotentialMeters) {
+        return Air.of(
+                Pressure.ofPascals(pascals(geopotentialMeters)), Temperature.ofKelvins(kelvins(geopotentialMeters)));
     }
 
     /**

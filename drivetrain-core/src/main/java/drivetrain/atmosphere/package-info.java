@@ -10,7 +10,7 @@
  *   both          rho = p / (R T)
  * </pre>
  *
- * with T0 = 288.15 K, p0 = 101 325 Pa, L = -6.5 K/km, g0 = 9.806 65 m/s2 and R = 287.052 87 J/(kg K) (8314.32 J/(kmol K) / 28.9644 kg/kmol). H is
+ * with T0 = 288.15 K, p0 = 101 325 Pa, L = -6.5 K/km, g0 = 9.806 65 m/s2 and R = 287.052 87 J/(kg K) (8314.32 J/(kmol K) / 28.964 420 kg/kmol). H is
  * the <em>geopotential</em> altitude, for which gravity does not weaken with height. A map shows the <em>geometric</em> elevation z, and
  * H = r z / (r + z) with r = 6 356 766 m: 2 m less at 4000 m, 19 m less at 11 km. {@link drivetrain.atmosphere.Air#standardAt} takes the elevation of the
  * map; {@link drivetrain.atmosphere.StandardAtmosphere} takes the geopotential altitude, as the tables of the standard do. Below sea level the lower layer goes

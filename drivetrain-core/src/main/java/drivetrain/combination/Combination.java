@@ -88,13 +88,14 @@ public final class Combination {
 
     private Outcome<GearTrain> connect() {
         return need(transmission, Slot.TRANSMISSION)
-                .then(box -> need(transfer, Slot.TRANSFER).then(reduction -> need(rearAxle, Slot.REAR_AXLE)
-                        .map(axle -> GearTrain.of(
-                                box,
-                                overdrive.map(Part::item).orElseGet(Overdrive::none),
-                                reduction,
-                                axle,
-                                hubs.map(Part::item).orElseGet(HubReduction::none)))));
+                .then(box -> need(transfer, Slot.TRANSFER)
+                        .then(reduction -> need(rearAxle, Slot.REAR_AXLE)
+                                .map(axle -> new GearTrain(
+                                        box,
+                                        overdrive.map(Part::item).orElseGet(Overdrive::none),
+                                        reduction,
+                                        axle,
+                                        hubs.map(Part::item).orElseGet(HubReduction::none)))));
     }
 
     private static <T> Outcome<T> need(Optional<Part<T>> part, Slot slot) {

@@ -87,7 +87,8 @@ public record HouseLimits(Map<String, Limit> values) {
         }
         if (!(value > 0.0) || !Double.isFinite(value)) {
             throw Refusal.of("house limit " + name, Double.toString(value), "must be greater than zero")
-                    .allowing("a number greater than 0; packed: " + DecimalText.shortest(get(name).value()))
+                    .allowing("a number greater than 0; packed: "
+                            + DecimalText.shortest(get(name).value()))
                     .asException();
         }
         Map<String, Limit> more = new LinkedHashMap<>(values);

@@ -33,7 +33,8 @@ public record Part<T>(String name, String description, T item, String origin) {
     public static <T> Part<T> of(String name, String description, T item, String origin) {
         if (!NAME.matcher(name).matches()) {
             throw Refusal.of("part name", name, "cannot be a part's name")
-                    .allowing("lower-case letters, digits, \".\" and \"-\", at most 40, starting with a letter or digit")
+                    .allowing(
+                            "lower-case letters, digits, \".\" and \"-\", at most 40, starting with a letter or digit")
                     .asException();
         }
         return new Part<>(name, description, item, origin);

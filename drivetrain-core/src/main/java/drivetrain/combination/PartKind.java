@@ -18,12 +18,15 @@ import java.util.function.Function;
 public final class PartKind<T> {
 
     /** A vehicle: masses, axle loads, speedometer. */
-    public static final PartKind<Vehicle> VEHICLE = new PartKind<>(
-            "vehicle", "vehicles", "mass 2150 kg front 1250 kg rear 1700 kg", Vehicle::parse);
+    public static final PartKind<Vehicle> VEHICLE =
+            new PartKind<>("vehicle", "vehicles", "mass 2150 kg front 1250 kg rear 1700 kg", Vehicle::parse);
 
     /** An engine. */
-    public static final PartKind<Engine> ENGINE =
-            new PartKind<>("engine", "engines", "420 hp at 5700 rpm, 460 lb-ft at 4100 rpm, idle 650 rpm, max 6600 rpm", Engine::parse);
+    public static final PartKind<Engine> ENGINE = new PartKind<>(
+            "engine",
+            "engines",
+            "420 hp at 5700 rpm, 460 lb-ft at 4100 rpm, idle 650 rpm, max 6600 rpm",
+            Engine::parse);
 
     /** A transmission, manual or automatic. */
     public static final PartKind<Transmission> TRANSMISSION = new PartKind<>(

@@ -28,6 +28,8 @@ public enum Slot {
 
     private final String word;
     private final String key;
+
+    @SuppressWarnings("ImmutableEnumChecker") // PartKind is immutable; its parser is a pure function
     private final PartKind<?> kind;
 
     Slot(String word, String key, PartKind<?> kind) {

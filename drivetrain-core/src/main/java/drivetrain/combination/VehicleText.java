@@ -66,7 +66,8 @@ final class VehicleText {
         if (end == at + 1) {
             throw fault("\"" + key + "\" has no mass behind it", word.end(), List.of());
         }
-        masses.put(key, massBetween(words.get(at + 1).start(), words.get(end - 1).end()));
+        masses.put(
+                key, massBetween(words.get(at + 1).start(), words.get(end - 1).end()));
         return end;
     }
 

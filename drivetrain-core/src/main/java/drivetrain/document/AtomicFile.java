@@ -64,7 +64,8 @@ public final class AtomicFile {
 
     private static Path create(Path folder, String prefix) throws IOException {
         for (int attempt = 1; ; attempt++) {
-            String random = Integer.toHexString(ThreadLocalRandom.current().nextInt()).toLowerCase(Locale.ROOT);
+            String random =
+                    Integer.toHexString(ThreadLocalRandom.current().nextInt()).toLowerCase(Locale.ROOT);
             try {
                 return Files.createFile(folder.resolve(prefix + random + MARK));
             } catch (FileAlreadyExistsException e) {

@@ -34,7 +34,8 @@ record CatalogContent(String title, Fields fields, CurveFiles files) {
     }
 
     static CatalogContent of(SourceText source, DocumentFormat format, CurveFiles files) {
-        Fields fields = DocumentHead.require(DocumentTree.read(source, format), CatalogDocument.KIND, "catalog", known());
+        Fields fields =
+                DocumentHead.require(DocumentTree.read(source, format), CatalogDocument.KIND, "catalog", known());
         return new CatalogContent(fields.required(DocumentHead.TITLE, Value::line), fields, files);
     }
 
@@ -74,7 +75,8 @@ record CatalogContent(String title, Fields fields, CurveFiles files) {
     private static String name(Value value) {
         String name = value.line();
         if (name.equals("none")) {
-            throw value.refusal(name, "means that no such part is fitted and names none").asException();
+            throw value.refusal(name, "means that no such part is fitted and names none")
+                    .asException();
         }
         return name;
     }

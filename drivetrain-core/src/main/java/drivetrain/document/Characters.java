@@ -22,8 +22,9 @@ final class Characters {
             if ((c >= ' ' && c < 0x7F) || c == '\n' || c == '\r' || c == '\t') {
                 continue;
             }
-            boolean pair =
-                    Character.isHighSurrogate(c) && i + 1 < text.length() && Character.isLowSurrogate(text.charAt(i + 1));
+            boolean pair = Character.isHighSurrogate(c)
+                    && i + 1 < text.length()
+                    && Character.isLowSurrogate(text.charAt(i + 1));
             if (isRefused(pair ? Character.toCodePoint(c, text.charAt(i + 1)) : c)) {
                 return OptionalInt.of(i);
             }
@@ -54,7 +55,8 @@ final class Characters {
 
     /** Returns a text as a refusal may quote it: one line, clipped with a mark, refused characters and quotation marks replaced. */
     static String excerpt(CharSequence text) {
-        String head = text.subSequence(0, Math.min(text.length(), LONGEST_EXCERPT)).toString();
+        String head =
+                text.subSequence(0, Math.min(text.length(), LONGEST_EXCERPT)).toString();
         StringBuilder line = new StringBuilder();
         for (int i = 0; i < head.length(); i++) {
             String one = head.substring(i, i + 1);

@@ -44,9 +44,11 @@ interface CurveFiles {
     /** Reads the text of the file that a value names. */
     default SourceText named(Value value) {
         String path = value.line();
-        if (!Names.PATH.matcher(path).matches() || Arrays.asList(path.split("/", -1)).contains("..")) {
+        if (!Names.PATH.matcher(path).matches()
+                || Arrays.asList(path.split("/", -1)).contains("..")) {
             throw value.refusal(path, "is not a file below the catalog's folder")
-                    .allowing("a name such as curves/v8.csv, with letters, digits, spaces, \".\", \"_\", \"-\" and \"/\"")
+                    .allowing(
+                            "a name such as curves/v8.csv, with letters, digits, spaces, \".\", \"_\", \"-\" and \"/\"")
                     .asException();
         }
         try {
@@ -64,7 +66,8 @@ interface CurveFiles {
 
     /** What a path may look like: segments that do not begin with a dot or a space, the last one ending in .csv. */
     final class Names {
-        static final Pattern PATH = Pattern.compile("(?:[\\p{L}0-9_-][\\p{L}0-9 ._-]*/)*[\\p{L}0-9_-][\\p{L}0-9 ._-]*\\.csv");
+        static final Pattern PATH =
+                Pattern.compile("(?:[\\p{L}0-9_-][\\p{L}0-9 ._-]*/)*[\\p{L}0-9_-][\\p{L}0-9 ._-]*\\.csv");
 
         private Names() {}
     }

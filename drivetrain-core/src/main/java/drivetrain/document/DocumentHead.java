@@ -22,24 +22,30 @@ final class DocumentHead {
     /** Returns the fields of a document after checking that it is of the kind that is wanted. */
     static Fields require(Node root, String kind, String what, List<String> known) {
         if (!(root instanceof Node.Group group)) {
-            throw Refusal.of("document", "", "is not " + (what.equals("order") ? "an order" : "a " + what) + " but " + root.what())
+            throw Refusal.of(
+                            "document",
+                            "",
+                            "is not " + (what.equals("order") ? "an order" : "a " + what) + " but " + root.what())
                     .allowing("fields such as \"" + DOCUMENT + ": " + kind + "\"")
                     .in(root.place())
                     .asException();
         }
-        requireKind(group, kind, what);
+        requireKind(group, kind);
         Fields fields = Fields.of(what, group, known);
         fields.required(VERSION, DocumentHead::requireVersion);
         return fields;
     }
 
     /** Told before anything else, so that an order that is opened as a catalog is not refused for its fields. */
-    private static void requireKind(Node.Group group, String kind, String what) {
+    private static void requireKind(Node.Group group, String kind) {
         Node.Entry entry = group.entries().get(DOCUMENT);
         if (entry == null) {
             throw Refusal.of("document", "", "does not say what it is")
                     .allowing("\"" + DOCUMENT + ": " + kind + "\"")
-                    .suggesting(group.entries().size() > Limits.LINE_CHARACTERS ? List.of() : NearNames.of(DOCUMENT, group.entries().keySet()))
+                    .suggesting(
+                            group.entries().size() > Limits.LINE_CHARACTERS
+                                    ? List.of()
+                                    : NearNames.of(DOCUMENT, group.entries().keySet()))
                     .in(group.place())
                     .asException();
         }

@@ -62,7 +62,8 @@ final class DocumentTree {
         int index = notation.index(source, parser);
         notation.refuseMarks(source, index);
         if (++values > Limits.VALUES) {
-            throw source.refusal(index, "has more than " + Limits.VALUES + " values", "a shelf that is split over several files");
+            throw source.refusal(
+                    index, "has more than " + Limits.VALUES + " values", "a shelf that is split over several files");
         }
         if (token.isScalarValue()) {
             return checked(notation.scalar(source, parser, token));
@@ -108,7 +109,10 @@ final class DocumentTree {
     private static void requireField(String name, Place place, Map<String, Entry> entries) {
         Entry before = entries.get(name);
         if (before != null) {
-            throw Refusal.of("field", Characters.excerpt(name), "is given twice, first on line " + before.place().line())
+            throw Refusal.of(
+                            "field",
+                            Characters.excerpt(name),
+                            "is given twice, first on line " + before.place().line())
                     .in(place)
                     .asException();
         }
@@ -125,7 +129,10 @@ final class DocumentTree {
         boolean number = scalar.type() == ScalarType.NUMBER;
         int most = number ? Limits.NUMBER_CHARACTERS : Limits.TEXT_CHARACTERS;
         if (text.length() > most) {
-            throw Refusal.of(number ? "number" : "text", Characters.excerpt(text), "is longer than " + most + " characters")
+            throw Refusal.of(
+                            number ? "number" : "text",
+                            Characters.excerpt(text),
+                            "is longer than " + most + " characters")
                     .in(scalar.place())
                     .asException();
         }

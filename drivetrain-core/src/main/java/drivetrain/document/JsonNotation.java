@@ -63,11 +63,13 @@ final class JsonNotation implements Notation {
             return refusal(source, index, "has a name or a number that is too long", "");
         }
         if (index >= text.length()) {
-            return refusal(source, text.length(), "ends before it is complete", "a closing bracket for every opening one");
+            return refusal(
+                    source, text.length(), "ends before it is complete", "a closing bracket for every opening one");
         }
         for (String word : NOT_NUMBERS) {
             if (text.startsWith(word, index - word.length())) {
-                return refusal(source, index - word.length(), "has " + word + ", which is not a number", "finite numbers");
+                return refusal(
+                        source, index - word.length(), "has " + word + ", which is not a number", "finite numbers");
             }
         }
         char fault = text.charAt(index);

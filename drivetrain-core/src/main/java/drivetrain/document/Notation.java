@@ -33,7 +33,8 @@ interface Notation {
     RefusedException trailing(SourceText source, int index);
 
     /** Returns the refusal of a document in this notation. */
-    static RefusedException refusal(DocumentFormat format, SourceText source, int index, String problem, String allowed) {
+    static RefusedException refusal(
+            DocumentFormat format, SourceText source, int index, String problem, String allowed) {
         return Refusal.of(format.label() + " document", "", problem)
                 .allowing(allowed)
                 .in(source.place(index))

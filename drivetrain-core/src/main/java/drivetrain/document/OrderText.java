@@ -39,7 +39,9 @@ final class OrderText {
 
     /** Tells whether a text of several lines can stand as it is, indented. */
     private static boolean isBlock(String value) {
-        return value.indexOf('\n') > 0 && value.indexOf('\r') < 0 && value.strip().equals(value);
+        return value.indexOf('\n') > 0
+                && value.indexOf('\r') < 0
+                && value.strip().equals(value);
     }
 
     private static String scalar(String value) {
@@ -49,6 +51,10 @@ final class OrderText {
         if (isBlock(value)) {
             return "|-\n  " + value.replaceAll("\n(?=[^\n])", "\n  ");
         }
-        return "\"" + value.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", "\\n").replace("\r", "\\r") + "\"";
+        return "\""
+                + value.replace("\\", "\\\\")
+                        .replace("\"", "\\\"")
+                        .replace("\n", "\\n")
+                        .replace("\r", "\\r") + "\"";
     }
 }

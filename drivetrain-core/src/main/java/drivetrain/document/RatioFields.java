@@ -18,7 +18,9 @@ final class RatioFields {
             PartKind.AXLE, FIELDS, (name, fields, files) -> new AxleRatio(name, ratio(fields), efficiency(fields)));
 
     static final PartReader<Overdrive> OVERDRIVE = PartReader.of(
-            PartKind.OVERDRIVE, FIELDS, (name, fields, files) -> new Overdrive(name, ratio(fields), efficiency(fields)));
+            PartKind.OVERDRIVE,
+            FIELDS,
+            (name, fields, files) -> new Overdrive(name, ratio(fields), efficiency(fields)));
 
     static final PartReader<HubReduction> HUB_REDUCTION = PartReader.of(
             PartKind.HUB_REDUCTION,

@@ -10,8 +10,8 @@ import java.util.List;
 /** Reads tires. */
 final class TireFields {
 
-    static final PartReader<Tire> READER = PartReader.of(
-            PartKind.TIRE, List.of("size", "rollout", "revolutions", "diameter"), TireFields::tire);
+    static final PartReader<Tire> READER =
+            PartReader.of(PartKind.TIRE, List.of("size", "rollout", "revolutions", "diameter"), TireFields::tire);
 
     private TireFields() {}
 

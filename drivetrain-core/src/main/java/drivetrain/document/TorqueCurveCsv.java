@@ -32,7 +32,8 @@ import java.util.regex.Pattern;
 public final class TorqueCurveCsv {
 
     private static final String HEADER = "a header such as \"speed rpm,torque lb-ft\"";
-    private static final Pattern NUMBER = Pattern.compile("[+-]?[0-9]{1,20}(?:\\.[0-9]{0,20})?(?:[eE][+-]?[0-9]{1,3})?");
+    private static final Pattern NUMBER =
+            Pattern.compile("[+-]?[0-9]{1,20}(?:\\.[0-9]{0,20})?(?:[eE][+-]?[0-9]{1,3})?");
 
     private final SourceText source;
     private final List<OperatingPoint> points = new ArrayList<>();
@@ -98,7 +99,11 @@ public final class TorqueCurveCsv {
             header = Optional.of(new Header(
                     unit(cells.get(0), AngularSpeed.KIND, "speed"), unit(cells.get(1), Torque.KIND, "torque")));
         } else if (points.size() == TorqueCurve.MOST_POINTS) {
-            throw refusal("", "has more than " + TorqueCurve.MOST_POINTS + " points", "", new Place(source.name(), number, 1));
+            throw refusal(
+                    "",
+                    "has more than " + TorqueCurve.MOST_POINTS + " points",
+                    "",
+                    new Place(source.name(), number, 1));
         } else {
             points.add(point(cells, header.get()));
         }
@@ -119,7 +124,9 @@ public final class TorqueCurveCsv {
     }
 
     private static <Q extends Quantity<Q>> String unit(Cell cell, Kind<Q> kind, String word) {
-        String unit = cell.text().startsWith(word) ? cell.text().substring(word.length()).strip() : cell.text();
+        String unit = cell.text().startsWith(word)
+                ? cell.text().substring(word.length()).strip()
+                : cell.text();
         boolean bracketed = unit.startsWith("(") && unit.endsWith(")") || unit.startsWith("[") && unit.endsWith("]");
         String bare = bracketed ? unit.substring(1, unit.length() - 1).strip() : unit;
         if (kind.unit(bare).isEmpty()) {
@@ -140,7 +147,8 @@ public final class TorqueCurveCsv {
 
     private static <Q extends Quantity<Q>> Q quantity(Cell cell, Kind<Q> kind, String unit) {
         if (!NUMBER.matcher(cell.text()).matches()) {
-            throw refusal(cell.text(), "is not a number", "a plain number; its unit stands in the header", cell.place());
+            throw refusal(
+                    cell.text(), "is not a number", "a plain number; its unit stands in the header", cell.place());
         }
         try {
             return kind.parse(cell.text() + " " + unit);

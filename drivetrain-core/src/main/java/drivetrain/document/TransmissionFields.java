@@ -43,9 +43,11 @@ final class TransmissionFields {
     }
 
     private static Transmission transmission(String name, Fields fields, CurveFiles files) {
-        List<Ratio> gears = fields.required("gears", value -> value.items(MOST_GEARS).stream()
-                .map(gear -> gear.literalOrNumber(Ratio::parse))
-                .toList());
+        List<Ratio> gears = fields.required(
+                "gears",
+                value -> value.items(MOST_GEARS).stream()
+                        .map(gear -> gear.literalOrNumber(Ratio::parse))
+                        .toList());
         return new Transmission(
                 name,
                 gears,
@@ -55,8 +57,7 @@ final class TransmissionFields {
     }
 
     private static Coupling coupling(Fields fields) {
-        CouplingKind kind =
-                fields.required("coupling", value -> value.choice(CouplingKind.class, CouplingKind::word));
+        CouplingKind kind = fields.required("coupling", value -> value.choice(CouplingKind.class, CouplingKind::word));
         Optional<Converter> converter = fields.optional("converter", TransmissionFields::converter);
         if (kind == CouplingKind.CONVERTER) {
             return converter.orElseGet(Converter::unknown);

@@ -117,7 +117,9 @@ record Value(String field, Node node) {
             throw wrongKind("a list");
         }
         if (list.items().isEmpty()) {
-            throw refusal("", "is an empty list").allowing("at least one item, or no such field").asException();
+            throw refusal("", "is an empty list")
+                    .allowing("at least one item, or no such field")
+                    .asException();
         }
         if (list.items().size() > most) {
             throw refusal("", "has more than " + most + " items").asException();
@@ -154,7 +156,9 @@ record Value(String field, Node node) {
         Stream<Node> inner = node instanceof Node.Items list
                 ? list.items().stream()
                 : ((Node.Group) node).entries().values().stream().map(Node.Entry::value);
-        return inner.map(child -> quoted(child, given)).flatMap(Optional::stream).findFirst();
+        return inner.map(child -> quoted(child, given))
+                .flatMap(Optional::stream)
+                .findFirst();
     }
 
     /** Runs a reader on a text and puts the place of the fault to its refusal. */

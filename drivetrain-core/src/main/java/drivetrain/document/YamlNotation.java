@@ -60,10 +60,15 @@ final class YamlNotation implements Notation {
     public void refuseMarks(SourceText source, int index) {
         char first = charAt(source.text(), index);
         if (first == '&' || first == '*') {
-            throw refusal(source, index, "has an anchor or alias", "every value written out; a text that begins so in quotation marks");
+            throw refusal(
+                    source,
+                    index,
+                    "has an anchor or alias",
+                    "every value written out; a text that begins so in quotation marks");
         }
         if (first == '!') {
-            throw refusal(source, index, "has a tag", "a value without a tag; a text that begins with ! in quotation marks");
+            throw refusal(
+                    source, index, "has a tag", "a value without a tag; a text that begins with ! in quotation marks");
         }
     }
 
@@ -79,7 +84,8 @@ final class YamlNotation implements Notation {
         if (first == '|' || first == '>') {
             return new Scalar(source.place(index), ScalarType.TEXT, text, false);
         }
-        return new Scalar(source.place(index), plainType(text), text, source.text().startsWith(text, index));
+        return new Scalar(
+                source.place(index), plainType(text), text, source.text().startsWith(text, index));
     }
 
     private static ScalarType plainType(String text) {
@@ -89,7 +95,8 @@ final class YamlNotation implements Notation {
             case "true", "false":
                 return ScalarType.FLAG;
             default:
-                boolean number = text.length() <= Limits.TEXT_CHARACTERS && NUMBER.matcher(text).matches();
+                boolean number = text.length() <= Limits.TEXT_CHARACTERS
+                        && NUMBER.matcher(text).matches();
                 return number ? ScalarType.NUMBER : ScalarType.TEXT;
         }
     }

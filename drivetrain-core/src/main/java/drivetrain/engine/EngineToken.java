@@ -74,6 +74,7 @@ record EngineToken(String text, int start, Optional<Kind<?>> kind) {
                             "engine",
                             given,
                             "has a comma; write the decimals after a point and no separator between thousands")
+                    .allowing("a decimal point, such as 4.5 L")
                     .at(numberEnd)
                     .asException();
         }

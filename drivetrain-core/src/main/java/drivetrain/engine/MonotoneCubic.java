@@ -116,15 +116,17 @@ public final class MonotoneCubic {
      * @return the point; the one with the least abscissa if there are several
      */
     public Point highest() {
-        Highest highest = new Highest(x[0], y[0]);
+        Highest highest = new Highest();
+        for (int i = 0; i < x.length; i++) {
+            highest.consider(x[i], y[i]);
+        }
         for (int i = 0; i < pieces.length; i++) {
             double start = x[i];
             double h = x[i + 1] - start;
             CubicPolynomial piece = pieces[i];
             piece.stationaryPoints(s -> highest.consider(start + s * h, piece.at(s)));
-            highest.consider(x[i + 1], y[i + 1]);
         }
-        return new Point(highest.x, highest.value);
+        return new Point(highest.x, valueAt(highest.x));
     }
 
     /**
@@ -133,7 +135,10 @@ public final class MonotoneCubic {
      * @return the point of the curve; the one with the least abscissa if there are several
      */
     public Point highestProduct() {
-        Highest highest = new Highest(x[0], x[0] * y[0]);
+        Highest highest = new Highest();
+        for (int i = 0; i < x.length; i++) {
+            highest.consider(x[i], x[i] * y[i]);
+        }
         for (int i = 0; i < pieces.length; i++) {
             double start = x[i];
             double h = x[i + 1] - start;
@@ -145,22 +150,20 @@ public final class MonotoneCubic {
                     3.0 * (start * piece.c3() + h * piece.c2()),
                     4.0 * h * piece.c3());
             slope.roots(s -> highest.consider(start + s * h, (start + s * h) * piece.at(s)));
-            highest.consider(x[i + 1], x[i + 1] * y[i + 1]);
         }
         return new Point(highest.x, valueAt(highest.x));
     }
 
+    /** Keeps the highest candidate; a later one must be higher by more than rounding, so that a measured point is not lost to its neighborhood. */
     private static final class Highest {
-        private double x;
-        private double value;
 
-        private Highest(double x, double value) {
-            this.x = x;
-            this.value = value;
-        }
+        private static final double ROUNDING = 1e-13;
+
+        private double x;
+        private double value = Double.NEGATIVE_INFINITY;
 
         private void consider(double at, double candidate) {
-            if (candidate > value) {
+            if (!Double.isFinite(value) || candidate > value + ROUNDING * Math.abs(value)) {
                 x = at;
                 value = candidate;
             }

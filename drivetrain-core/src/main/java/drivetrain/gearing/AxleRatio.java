@@ -43,7 +43,7 @@ public record AxleRatio(String name, Ratio ratio, Optional<Efficiency> efficienc
      * @throws drivetrain.refusal.RefusedException if the text is something else, with the index of the fault
      */
     public static AxleRatio parse(String text) {
-        Literal literal = Literal.of("axle ratio", text, ALLOWED);
+        Literal literal = Literal.of("axle ratio", text, ALLOWED, PartName.KEYWORDS);
         Ratio ratio = RatioText.take(literal, RatioLimits.AXLE);
         Optional<Efficiency> efficiency = PartName.takeEfficiency(literal);
         literal.requireEnd();

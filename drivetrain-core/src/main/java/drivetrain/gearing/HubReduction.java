@@ -6,7 +6,7 @@ import java.util.Optional;
  * A gear pair or planetary set in each wheel hub (portal or hub reduction axle), behind the half-shafts.
  *
  * @param name the name in a catalog, or the literal itself; {@code none} for the absent part
- * @param ratio turns of the half-shaft for one turn of the wheel, 0.5 to 5, other than 1
+ * @param ratio turns of the half-shaft for one turn of the wheel, more than 1, up to 7
  * @param efficiency the efficiency of the hub, where known; else the default is taken and flagged
  */
 public record HubReduction(String name, Ratio ratio, Optional<Efficiency> efficiency) {
@@ -53,7 +53,7 @@ public record HubReduction(String name, Ratio ratio, Optional<Efficiency> effici
      * @throws drivetrain.refusal.RefusedException if the text is something else, with the index of the fault
      */
     public static HubReduction parse(String text) {
-        Literal literal = Literal.of("hub reduction", text, ALLOWED);
+        Literal literal = Literal.of("hub reduction", text, ALLOWED, PartName.KEYWORDS);
         if (literal.takes(PartName.NONE)) {
             literal.requireEnd();
             return NONE;

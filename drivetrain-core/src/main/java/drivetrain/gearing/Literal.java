@@ -1,5 +1,6 @@
 package drivetrain.gearing;
 
+import drivetrain.refusal.NearNames;
 import drivetrain.refusal.Refusal;
 import drivetrain.refusal.RefusedException;
 import java.util.ArrayList;
@@ -17,6 +18,7 @@ final class Literal {
     private final String subject;
     private final String given;
     private final String allowed;
+    private final List<String> keywords;
     private final List<Word> words = new ArrayList<>();
     private int next;
 
@@ -27,19 +29,21 @@ final class Literal {
         }
     }
 
-    private Literal(String subject, String given, String allowed) {
+    private Literal(String subject, String given, String allowed, List<String> keywords) {
         this.subject = subject;
         this.given = given;
         this.allowed = allowed;
+        this.keywords = keywords;
     }
 
-    static Literal of(String subject, String text, String allowed) {
+    /** Splits a text into words; the keywords are those that the part understands, for suggestions. */
+    static Literal of(String subject, String text, String allowed, List<String> keywords) {
         if (text.length() > LONGEST_TEXT) {
             throw Refusal.of(subject, text.substring(0, LONGEST_TEXT) + "...", "is too long")
                     .allowing(allowed)
                     .asException();
         }
-        Literal literal = new Literal(subject, text, allowed);
+        Literal literal = new Literal(subject, text, allowed, keywords);
         literal.split();
         return literal;
     }
@@ -141,9 +145,18 @@ final class Literal {
     /** Refuses any word that is left over. */
     void requireEnd() {
         if (hasNext()) {
-            Word word = words.get(next);
-            throw refusal("\"" + word.text() + "\" is not understood here", word.start());
+            throw notUnderstood();
         }
+    }
+
+    /** The refusal of the next word, with the keywords that are near it. */
+    RefusedException notUnderstood() {
+        Word word = take("a word");
+        return Refusal.of(subject, given, "\"" + word.text() + "\" is not understood here")
+                .allowing(allowed)
+                .at(word.start())
+                .suggesting(NearNames.of(word.text(), keywords))
+                .asException();
     }
 
     RefusedException refusal(String problem, int position) {

@@ -52,7 +52,7 @@ public enum MeshStage {
     /**
      * Returns the statement that the default was taken.
      *
-     * @return the assumption, flagged where the source of the value is uncertain
+     * @return the assumption, flagged whatever the source, because the part itself may differ
      */
     public Assumption assumption() {
         return entry().assumption;
@@ -90,7 +90,8 @@ public enum MeshStage {
             Efficiency efficiency = Efficiency.of(row.number("efficiency"));
             String statement = row.text("description") + ": efficiency " + DecimalText.shortest(efficiency.value())
                     + " by default (" + row.text("from") + " to " + row.text("to") + "), the part states none";
-            return new Entry(efficiency, Assumption.of("efficiency of " + row.text("stage"), statement, row.source()));
+            return new Entry(
+                    efficiency, Assumption.flagged("efficiency of " + row.text("stage"), statement, row.source()));
         }
     }
 }

@@ -53,7 +53,7 @@ public record Overdrive(String name, Ratio ratio, Optional<Efficiency> efficienc
      * @throws drivetrain.refusal.RefusedException if the text is something else, with the index of the fault
      */
     public static Overdrive parse(String text) {
-        Literal literal = Literal.of("overdrive", text, ALLOWED);
+        Literal literal = Literal.of("overdrive", text, ALLOWED, PartName.KEYWORDS);
         if (literal.takes(PartName.NONE)) {
             literal.requireEnd();
             return NONE;

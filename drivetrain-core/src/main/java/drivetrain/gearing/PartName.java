@@ -1,12 +1,14 @@
 package drivetrain.gearing;
 
 import drivetrain.refusal.Refusal;
+import java.util.List;
 import java.util.Optional;
 
 /** What the literals of single-ratio parts share: the word for an absent part, and the trailing efficiency. */
 final class PartName {
 
     static final String NONE = "none";
+    static final List<String> KEYWORDS = List.of("efficiency", NONE);
 
     private PartName() {}
 

@@ -3,6 +3,7 @@ package drivetrain.gearing;
 import drivetrain.quantity.DecimalText;
 import drivetrain.quantity.Figure;
 import drivetrain.refusal.Refusal;
+import java.util.List;
 import java.util.OptionalInt;
 
 /**
@@ -79,7 +80,7 @@ public record Ratio(double value, OptionalInt driven, OptionalInt driving) {
      * @throws drivetrain.refusal.RefusedException if the text is something else or out of range, with the index of the fault
      */
     public static Ratio parse(String text) {
-        Literal literal = Literal.of("ratio", text, RatioText.ALLOWED);
+        Literal literal = Literal.of("ratio", text, RatioText.ALLOWED, List.of());
         Ratio ratio = RatioText.take(literal, RatioLimits.ANY);
         literal.requireEnd();
         return ratio;

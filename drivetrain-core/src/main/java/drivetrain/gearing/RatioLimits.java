@@ -17,7 +17,7 @@ record RatioLimits(String subject, double least, double most) {
     static final RatioLimits RANGE = new RatioLimits("transfer case ratio", 0.5, 10.0);
     static final RatioLimits AUXILIARY = new RatioLimits("auxiliary ratio", 0.5, 5.0);
     static final RatioLimits AXLE = new RatioLimits("axle ratio", 1.5, 12.0);
-    static final RatioLimits HUB = new RatioLimits("hub reduction", 0.5, 5.0);
+    static final RatioLimits HUB = new RatioLimits("hub reduction", 1.0, 7.0);
 
     boolean allow(double ratio) {
         return ratio >= least && ratio <= most;

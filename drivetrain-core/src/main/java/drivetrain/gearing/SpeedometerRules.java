@@ -4,19 +4,22 @@ import drivetrain.finding.Finding;
 import drivetrain.finding.Source;
 import drivetrain.finding.Verdict;
 import drivetrain.quantity.DecimalText;
+import drivetrain.quantity.Display;
 import drivetrain.quantity.Figure;
 import drivetrain.quantity.Speed;
 
 /** The limits within which a speedometer may err. */
 final class SpeedometerRules {
 
-    /** 0 at least, 0.1 of the true speed + 4 km/h at most, shown above true. */
-    static final Source UN_R39 = Source.standard("UN Regulation No. 39, Revision 1, 5.3");
+    /** Shown above true: 0 at least, 0.1 of the true speed + 4 km/h at most. */
+    static final Source UN_R39 =
+            Source.standard("UN Regulation No. 39, Revision 1, 5.3; test speeds (5.2.5) from memory");
 
     static final Source CFR = Source.standard("49 CFR 393.82");
 
     private static final double FRACTION = 0.1;
     private static final double ALLOWANCE_KMH = 4.0;
+    /** Test speeds of 5.2.5 for a vehicle that reaches 150 km/h or more; from memory. A slower one is tested at 80 % of its top speed instead. */
     private static final double[] TEST_SPEEDS_KMH = {40.0, 80.0, 120.0};
     /** Rounding of double arithmetic must not fail an equality: 1e-9 of the speed. */
     private static final double ROUNDING = 1e-9;
@@ -89,6 +92,6 @@ final class SpeedometerRules {
     }
 
     private static Figure road(double kmh) {
-        return Figure.of(Speed.ofKilometersPerHour(kmh), drivetrain.quantity.Display.ROAD_SPEED);
+        return Figure.of(Speed.ofKilometersPerHour(kmh), Display.ROAD_SPEED);
     }
 }

@@ -16,13 +16,13 @@ final class TorqueWorkings {
     private TorqueWorkings() {}
 
     static Working wheelTorque(DriveGear gear, Torque engine) {
-        return steps(Working.of("wheel torque in " + gear.label()), gear, engine, "T_e")
-                .build();
+        Working.Builder working = Working.of("wheel torque in " + gear.label())
+                .input("torque put into the transmission", "T_e", torque(engine), "given");
+        return steps(working, gear, engine, "T_e").build();
     }
 
     static Working.Builder steps(Working.Builder working, DriveGear gear, Torque input, String symbol) {
         Stages stages = gear.stages();
-        working.input("torque put into the transmission", symbol, torque(input), "given");
         GearWorkings.ratioInputs(working, stages.fitted());
         stages.fitted()
                 .forEach(stage -> working.input(

@@ -1,6 +1,7 @@
 package drivetrain.gearing;
 
 import drivetrain.refusal.Refusal;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -16,6 +17,8 @@ public record TransferCase(String name, Ratio high, Optional<Ratio> low, AxleTie
 
     private static final String ALLOWED =
             "the ratio of high range, the ratio of low range, part-time, open, locked or rear-only, efficiency PERCENT; or none";
+    private static final List<String> KEYWORDS =
+            List.of("part-time", "open", "locked", "rear-only", "efficiency", PartName.NONE);
     private static final TransferCase NONE = new TransferCase(
             PartName.NONE, Ratio.of(1.0), Optional.empty(), AxleTie.REAR_ONLY, Optional.of(Efficiency.of(1.0)));
 
@@ -52,7 +55,7 @@ public record TransferCase(String name, Ratio high, Optional<Ratio> low, AxleTie
      * @throws drivetrain.refusal.RefusedException if the text is something else, with the index of the fault
      */
     public static TransferCase parse(String text) {
-        Literal literal = Literal.of("transfer case", text, ALLOWED);
+        Literal literal = Literal.of("transfer case", text, ALLOWED, KEYWORDS);
         if (literal.takes(PartName.NONE)) {
             literal.requireEnd();
             return NONE;

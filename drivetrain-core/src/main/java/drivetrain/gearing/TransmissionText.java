@@ -13,6 +13,12 @@ final class TransmissionText {
             "the forward ratios from first to top, then reverse RATIO, clutch, converter, "
                     + "stall RATIO, lockup, no lockup, slip PERCENT, efficiency PERCENT";
 
+    private static final List<String> KEYWORDS = List.of(
+            "reverse", "clutch", "converter", "stall", "lockup", "no lockup", "slip", "speed-ratio", "efficiency");
+
+    private static final List<String> CONVERTER_KEYWORDS =
+            List.of("stall", "lockup", "lock-up", "no", "slip", "speed-ratio");
+
     private final Literal literal;
     private final List<Ratio> forward = new ArrayList<>();
     private Optional<Ratio> reverse = Optional.empty();
@@ -27,7 +33,7 @@ final class TransmissionText {
     }
 
     static Transmission parse(String text) {
-        TransmissionText reader = new TransmissionText(Literal.of("transmission", text, ALLOWED));
+        TransmissionText reader = new TransmissionText(Literal.of("transmission", text, ALLOWED, KEYWORDS));
         reader.readForward();
         while (reader.literal.hasNext()) {
             reader.readWord();
@@ -76,8 +82,10 @@ final class TransmissionText {
             efficiency = Optional.of(Efficiency.take(literal));
         } else if (converter.orElse(false)) {
             readConverterWord(position);
+        } else if (CONVERTER_KEYWORDS.stream().anyMatch(literal::takes)) {
+            throw literal.refusal("has a word that wants \"converter\" ahead of it", position);
         } else {
-            throw unknown(position);
+            throw literal.notUnderstood();
         }
     }
 
@@ -101,7 +109,7 @@ final class TransmissionText {
             requireFirst(speedRatio.isEmpty(), "the slip", position);
             readSpeedRatio(false);
         } else {
-            throw unknown(position);
+            throw literal.notUnderstood();
         }
     }
 
@@ -135,10 +143,5 @@ final class TransmissionText {
         if (!first) {
             throw literal.refusal("names " + what + " twice", position);
         }
-    }
-
-    private RuntimeException unknown(int position) {
-        literal.requireEnd();
-        return literal.refusal("is not understood", position);
     }
 }

@@ -46,8 +46,8 @@ public final class DecimalText {
     }
 
     /**
-     * Prints the fewest digits that read back as the same number, without an exponent and without a trailing {@code .0}; the same under
-     * every version of Java.
+     * Prints the number rounded to the fewest significant digits that read back as the same number, without an exponent and without a
+     * trailing {@code .0}; the same under every version of Java.
      *
      * @param value a finite number
      * @return the text

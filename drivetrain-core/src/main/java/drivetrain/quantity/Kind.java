@@ -139,13 +139,9 @@ public final class Kind<Q extends Quantity<Q>> {
         if (index == given.length()) {
             throw refusal(given, "has no unit", numeral.end());
         }
-        char first = given.charAt(index);
-        if (first == ',') {
+        if (given.charAt(index) == ',') {
             String problem = "has a comma; write the decimals after a point and no separator between thousands";
             throw refusal(given, problem, index);
-        }
-        if (first >= '0' && first <= '9') {
-            throw refusal(given, "has a second number; write no separator between thousands", index);
         }
     }
 
@@ -167,6 +163,9 @@ public final class Kind<Q extends Quantity<Q>> {
     }
 
     private RefusedException unknownUnit(String given, String word, int position) {
+        if (word.charAt(0) >= '0' && word.charAt(0) <= '9') {
+            return refusal(given, "has a second number; write no separator between thousands", position);
+        }
         Optional<String> meant = words.meantBy(word);
         String problem = "\"" + word + "\" " + (meant.isPresent() ? "can mean more than one unit" : notAUnit(word));
         return Refusal.of(name, given, problem)

@@ -19,7 +19,7 @@ public final class Temperature extends Quantity<Temperature> {
 
     /** Degree Fahrenheit, 32 degF = 0 degC and 9 degF = 5 K exactly. */
     public static final Unit<Temperature> FAHRENHEIT =
-            Unit.shifted("degF", 5.0 / 9.0, 459.67 * 5.0 / 9.0, "\u00B0F", "\u00B0 F", "deg F", "F", "fahrenheit");
+            Unit.shifted("degF", 5.0 / 9.0, 459.67, "\u00B0F", "\u00B0 F", "deg F", "F", "fahrenheit");
 
     /** The kind: its name, its units and how it is read. */
     public static final Kind<Temperature> KIND =

@@ -4,7 +4,7 @@ import java.util.List;
 
 /**
  * A unit of one kind of quantity: its symbol, the spellings it is read by, and its exact relation to the SI unit,
- * {@code SI value = number x factor + offset}.
+ * {@code SI value = (number + shift) x factor}.
  *
  * @param <Q> the kind of quantity that it measures
  */
@@ -13,15 +13,15 @@ public final class Unit<Q extends Quantity<Q>> {
     private final String symbol;
     private final String ascii;
     private final double factor;
-    private final double offset;
+    private final double shift;
     private final boolean fractions;
     private final List<String> spellings;
 
-    private Unit(String symbol, String ascii, double factor, double offset, boolean fractions, List<String> spellings) {
+    private Unit(String symbol, String ascii, double factor, double shift, boolean fractions, List<String> spellings) {
         this.symbol = symbol;
         this.ascii = ascii;
         this.factor = factor;
-        this.offset = offset;
+        this.shift = shift;
         this.fractions = fractions;
         this.spellings = spellings;
     }
@@ -41,9 +41,9 @@ public final class Unit<Q extends Quantity<Q>> {
         return new Unit<>(symbol, ascii, factor, 0.0, false, List.of(spellings));
     }
 
-    /** Makes a unit with a zero of its own. */
-    static <Q extends Quantity<Q>> Unit<Q> shifted(String symbol, double factor, double offset, String... spellings) {
-        return new Unit<>(symbol, symbol, factor, offset, false, List.of(spellings));
+    /** Makes a unit with a zero of its own, which lies {@code shift} of the unit above the zero of the SI unit. */
+    static <Q extends Quantity<Q>> Unit<Q> shifted(String symbol, double factor, double shift, String... spellings) {
+        return new Unit<>(symbol, symbol, factor, shift, false, List.of(spellings));
     }
 
     /**
@@ -73,15 +73,15 @@ public final class Unit<Q extends Quantity<Q>> {
     }
 
     boolean isZeroAtZero() {
-        return offset == 0.0;
+        return shift == 0.0;
     }
 
     double toSi(double number) {
-        return number * factor + offset;
+        return (number + shift) * factor;
     }
 
     double fromSi(double si) {
-        return (si - offset) / factor;
+        return si / factor - shift;
     }
 
     /**

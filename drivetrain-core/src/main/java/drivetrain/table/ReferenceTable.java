@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,11 +27,14 @@ import java.util.Map;
 public record ReferenceTable(String name, Map<String, String> header, List<String> columns, List<TableRow> rows) {
 
     private static final String ROOT = "/reference-tables/";
+    /** What a decoder puts in the place of bytes that are not UTF-8. */
+    private static final char UNREADABLE = '\uFFFD';
+
     private static final List<String> REQUIRED = List.of("title", "source", "class", "obtained", "units", "add-rows");
 
-    /** Copies the collections. */
+    /** Copies the collections and keeps their order. */
     public ReferenceTable {
-        header = Map.copyOf(header);
+        header = Collections.unmodifiableMap(new LinkedHashMap<>(header));
         columns = List.copyOf(columns);
         rows = List.copyOf(rows);
     }
@@ -70,15 +74,19 @@ public record ReferenceTable(String name, Map<String, String> header, List<Strin
         for (int i = 0; i < lines.length; i++) {
             Place place = new Place(name, i + 1, 0);
             String line = lines[i].strip();
+            requireReadable(line, place);
             if (line.startsWith("#")) {
                 readHeaderLine(line, header, columns, place);
             } else if (!line.isEmpty() && columns.isEmpty()) {
+                requireComplete(header, place);
                 columns = readColumns(line, place);
             } else if (!line.isEmpty()) {
-                rows.add(TableRow.of(columns, cells(line, place), defaultSource(header, place), place));
+                rows.add(TableRow.of(columns, cells(line, place), sourceOf(header, place), place));
             }
         }
-        requireComplete(name, header, rows);
+        if (rows.isEmpty()) {
+            throw malformed(name, "the table has no rows", new Place(name, 0, 0));
+        }
         return new ReferenceTable(name, header, columns, rows);
     }
 
@@ -88,7 +96,7 @@ public record ReferenceTable(String name, Map<String, String> header, List<Strin
      * @return the source
      */
     public Source source() {
-        return defaultSource(header, new Place(name, 0, 0));
+        return sourceOf(header, new Place(name, 0, 0));
     }
 
     private static void readHeaderLine(String line, Map<String, String> header, List<String> columns, Place place) {
@@ -116,21 +124,24 @@ public record ReferenceTable(String name, Map<String, String> header, List<Strin
         return Arrays.stream(line.split(",", -1)).map(String::strip).toList();
     }
 
-    private static Source defaultSource(Map<String, String> header, Place place) {
+    private static Source sourceOf(Map<String, String> header, Place place) {
         return new Source(
-                TableRow.sourceClass(header.getOrDefault("class", ""), place),
-                header.getOrDefault("source", "unnamed"));
+                TableRow.sourceClass(header.getOrDefault("class", ""), place), header.getOrDefault("source", ""));
     }
 
-    private static void requireComplete(String name, Map<String, String> header, List<TableRow> rows) {
+    private static void requireReadable(String line, Place place) {
+        if (line.indexOf(UNREADABLE) >= 0) {
+            throw malformed(line, "is not UTF-8", place);
+        }
+    }
+
+    private static void requireComplete(Map<String, String> header, Place place) {
         for (String key : REQUIRED) {
             if (header.getOrDefault(key, "").isBlank()) {
-                throw malformed(name, "the header has no \"" + key + "\"", new Place(name, 0, 0));
+                throw malformed(key, "is missing in the header above the columns", place);
             }
         }
-        if (rows.isEmpty()) {
-            throw malformed(name, "the table has no rows", new Place(name, 0, 0));
-        }
+        sourceOf(header, place);
     }
 
     static RefusedException malformed(String text, String problem, Place place) {

@@ -2,8 +2,10 @@ package drivetrain.table;
 
 import drivetrain.finding.Source;
 import drivetrain.finding.SourceClass;
+import drivetrain.quantity.DecimalText;
 import drivetrain.refusal.Place;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,9 +19,9 @@ import java.util.Map;
  */
 public record TableRow(Map<String, String> cells, Source source, Place place) {
 
-    /** Copies the cells. */
+    /** Copies the cells and keeps their order. */
     public TableRow {
-        cells = Map.copyOf(cells);
+        cells = Collections.unmodifiableMap(new LinkedHashMap<>(cells));
     }
 
     static TableRow of(List<String> columns, List<String> cells, Source tableSource, Place place) {
@@ -60,20 +62,13 @@ public record TableRow(Map<String, String> cells, Source source, Place place) {
      * Returns a cell as a number.
      *
      * @param column the name of the column
-     * @return a finite number
+     * @return a finite number; digits with a point for the decimals, or an exponent
      * @throws drivetrain.refusal.RefusedException if the cell is not a finite number, with its place
      */
     public double number(String column) {
         String cell = text(column);
-        try {
-            double value = Double.parseDouble(cell);
-            if (Double.isFinite(value)) {
-                return value;
-            }
-        } catch (NumberFormatException e) {
-            // refused below, like a number that is not finite
-        }
-        throw ReferenceTable.malformed(cell, "is not a number in column " + column, place);
+        return DecimalText.parse(cell)
+                .orElseThrow(() -> ReferenceTable.malformed(cell, "is not a number in column " + column, place));
     }
 
     /**

@@ -2,6 +2,7 @@ package drivetrain.tire;
 
 import drivetrain.refusal.Refusal;
 import drivetrain.refusal.RefusedException;
+import java.util.OptionalInt;
 
 /** A place in a text as typed. Reads without regard to case and spaces, and knows the index of every fault. */
 final class Cursor {
@@ -12,6 +13,7 @@ final class Cursor {
     private final String subject;
     private final String text;
     private int index;
+    private int whole;
 
     Cursor(String subject, String text) {
         this.subject = subject;
@@ -20,6 +22,16 @@ final class Cursor {
 
     int index() {
         return index;
+    }
+
+    /** Notes that the text up to here can stand by itself. */
+    void markWhole() {
+        whole = index;
+    }
+
+    /** The part of the text that can stand by itself; empty where there is none yet. */
+    String whole() {
+        return text.substring(0, whole);
     }
 
     /** The index of the next sign that is not a space. */
@@ -161,6 +173,8 @@ final class Cursor {
      */
     record Numeral(String text, int start) {
 
+        private static final int MOST_DIGITS = 9;
+
         double value() {
             return Double.parseDouble(text);
         }
@@ -169,8 +183,11 @@ final class Cursor {
             return text.indexOf('.') < 0;
         }
 
-        int integer() {
-            return text.length() > 9 ? Integer.MAX_VALUE : Integer.parseInt(text);
+        /** The number if it is whole and not longer than anything marked on a tire. */
+        OptionalInt integer() {
+            return isWhole() && text.length() <= MOST_DIGITS
+                    ? OptionalInt.of(Integer.parseInt(text))
+                    : OptionalInt.empty();
         }
     }
 }

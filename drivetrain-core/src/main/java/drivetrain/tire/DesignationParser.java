@@ -29,11 +29,13 @@ final class DesignationParser {
                     .at(LONGEST_TEXT)
                     .asException();
         }
+        DesignationParser parser = new DesignationParser(text);
         try {
-            return read(text);
+            return parser.read();
         } catch (RefusedException refused) {
-            throw NearestSize.of(text, refused.refusal().position().orElse(0))
-                    .map(near -> refused.refusal().suggesting(List.of(near)).asException())
+            Refusal why = refused.refusal();
+            throw NearestSize.of(text, parser.in.whole(), why.position().orElse(0))
+                    .map(near -> why.suggesting(List.of(near)).asException())
                     .orElse(refused);
         }
     }

@@ -42,7 +42,7 @@ public record FlotationDesignation(
         SizeRange.RIM.require(rimCode);
         SizeRange.refusePassenger(markings);
         if (!leavesRoom(nominalDiameter, rimCode)) {
-            throw Refusal.of(SizeRange.RIM.subject(), SizeText.rim(rimCode), "leaves no room for the tire")
+            throw Refusal.of(SizeRange.RIM.subject(), SizeText.number(rimCode), "leaves no room for the tire")
                     .allowing("at most " + SizeText.number(nominalDiameter - LEAST_HEIGHTS)
                             + " in for a nominal diameter of " + SizeText.number(nominalDiameter) + " in")
                     .asException();
@@ -65,7 +65,7 @@ public record FlotationDesignation(
 
     private String bareSize() {
         return SizeText.number(nominalDiameter) + "x" + SizeText.hundredths(sectionWidth) + construction.mark()
-                + SizeText.rim(rimCode);
+                + SizeText.number(rimCode);
     }
 
     @Override

@@ -23,6 +23,7 @@ final class MarkingsParser {
     }
 
     Markings read() {
+        in.markWhole();
         while (!in.atEnd()) {
             int at = in.next();
             if (in.atDigit() || in.peek() == '(') {
@@ -34,6 +35,7 @@ final class MarkingsParser {
             } else {
                 readLetters(at);
             }
+            in.markWhole();
         }
         return new Markings(use, loadRange, service);
     }
@@ -42,20 +44,21 @@ final class MarkingsParser {
         boolean parenthesized = in.accept('(');
         Cursor.Numeral number = in.number("the load index", LoadIndex.allowed());
         if (!parenthesized && in.accept("PR")) {
-            take(
-                    LoadRange.rated(number.integer())
-                            .filter(range -> number.isWhole())
-                            .orElseThrow(() -> in.fault(
-                                    at,
-                                    "has ply rating " + number.text() + ", which does not exist",
-                                    "2PR to 24PR, even")),
-                    at);
+            take(plyRated(number), at);
             return;
         }
         if (service.isPresent()) {
             throw in.fault(at, "has a second service description", "one");
         }
         service = Optional.of(new ServiceParser(in, parenthesized).read(number));
+    }
+
+    private LoadRange plyRated(Cursor.Numeral plies) {
+        return LoadRange.rated(plies.integer().orElse(0))
+                .orElseThrow(() -> in.fault(
+                        plies.start(),
+                        "has ply rating " + plies.text() + ", which does not exist",
+                        "2PR to 24PR, even"));
     }
 
     private void readLetters(int at) {

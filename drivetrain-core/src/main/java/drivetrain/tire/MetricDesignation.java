@@ -47,7 +47,7 @@ public record MetricDesignation(
     /** The size without any use mark, by which tables list it. */
     String bareSize() {
         String ratio = aspect.isPresent() ? "/" + aspect.getAsInt() : "";
-        return sectionWidth + ratio + (zr ? "Z" : "") + construction.mark() + SizeText.rim(rimCode);
+        return sectionWidth + ratio + (zr ? "Z" : "") + construction.mark() + SizeText.number(rimCode);
     }
 
     @Override

@@ -8,7 +8,7 @@ import java.util.Optional;
 /**
  * Looks for the nearest valid reading of a refused size.
  *
- * <p>Where the fault lies behind a whole size, that is the text up to the fault. Where it lies within the size, it is the text with one
+ * <p>Where the fault lies behind a whole size, that is the text ahead of the marking at fault. Where it lies within the size, it is the text with one
  * separating sign changed, put in or left out at the fault, or with the digit that a letter looks like. No figure is made up.
  */
 final class NearestSize {
@@ -18,16 +18,15 @@ final class NearestSize {
 
     private NearestSize() {}
 
-    static Optional<String> of(String text, int fault) {
-        return first(shortened(text, fault)).or(() -> first(edited(text, fault)));
-    }
-
-    private static List<String> shortened(String text, int fault) {
-        List<String> tried = new ArrayList<>();
-        for (int end = fault; end > 0; end--) {
-            tried.add(text.substring(0, end));
-        }
-        return tried;
+    /**
+     * Looks for the nearest reading.
+     *
+     * @param text the text as typed
+     * @param whole the part of it that can stand by itself, or empty
+     * @param fault the index of the fault
+     */
+    static Optional<String> of(String text, String whole, int fault) {
+        return whole.isEmpty() ? first(edited(text, fault)) : reading(whole);
     }
 
     private static List<String> edited(String text, int fault) {

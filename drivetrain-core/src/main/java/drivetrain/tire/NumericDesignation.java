@@ -37,7 +37,7 @@ public record NumericDesignation(double sectionWidth, Construction construction,
     }
 
     private String bareSize() {
-        return SizeText.hundredths(sectionWidth) + construction.mark() + SizeText.rim(rimCode);
+        return SizeText.hundredths(sectionWidth) + construction.mark() + SizeText.number(rimCode);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package drivetrain.tire;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Reads a service description: load index, perhaps a dual one, speed symbol. */
 final class ServiceParser {
@@ -34,10 +35,11 @@ final class ServiceParser {
     }
 
     private LoadIndex index(Cursor.Numeral number) {
-        if (!number.isWhole() || number.integer() > LoadIndex.MOST) {
+        OptionalInt index = number.integer();
+        if (index.isEmpty() || index.getAsInt() > LoadIndex.MOST) {
             throw in.fault(number.start(), "has load index " + number.text() + ", out of range", LoadIndex.allowed());
         }
-        return new LoadIndex(number.integer());
+        return new LoadIndex(index.getAsInt());
     }
 
     private SpeedSymbol symbol() {

@@ -16,14 +16,23 @@ enum SizeRange {
     private final double least;
     private final double most;
     private final int stepsPerUnit;
-    private final String unit;
+    private final String allowed;
 
     SizeRange(String subject, double least, double most, int stepsPerUnit, String unit) {
         this.subject = subject;
         this.least = least;
         this.most = most;
         this.stepsPerUnit = stepsPerUnit;
-        this.unit = unit;
+        this.allowed =
+                DecimalText.shortest(least) + " to " + DecimalText.shortest(most) + " " + unit + steps(stepsPerUnit);
+    }
+
+    private static String steps(int perUnit) {
+        return switch (perUnit) {
+            case 1 -> ", whole";
+            case 2 -> ", in halves";
+            default -> ", at most two decimals";
+        };
     }
 
     String subject() {
@@ -35,12 +44,7 @@ enum SizeRange {
     }
 
     String allowed() {
-        String steps = switch (stepsPerUnit) {
-            case 1 -> ", whole";
-            case 2 -> ", in halves";
-            default -> ", at most two decimals";
-        };
-        return DecimalText.shortest(least) + " to " + DecimalText.shortest(most) + " " + unit + steps;
+        return allowed;
     }
 
     void require(double value) {

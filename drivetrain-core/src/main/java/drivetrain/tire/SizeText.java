@@ -7,7 +7,7 @@ final class SizeText {
 
     private SizeText() {}
 
-    /** A whole number without decimals, any other one with as many as it has. */
+    /** A rim diameter or nominal diameter: as many decimals as it has. */
     static String number(double value) {
         return DecimalText.shortest(value);
     }
@@ -15,10 +15,5 @@ final class SizeText {
     /** A width in inches, always with two decimals. */
     static String hundredths(double value) {
         return DecimalText.fixed(value, 2);
-    }
-
-    /** A rim diameter code. */
-    static String rim(double code) {
-        return DecimalText.shortest(code);
     }
 }

@@ -57,10 +57,7 @@ public record SpeedSymbol(String text) {
     }
 
     static String allowed() {
-        return "A1 to A8, "
-                + Table.SPEEDS.keySet().stream()
-                        .filter(symbol -> symbol.length() == 1)
-                        .collect(Collectors.joining(" "));
+        return Table.ALLOWED;
     }
 
     static Source source() {
@@ -69,12 +66,17 @@ public record SpeedSymbol(String text) {
 
     /** Read once, when the first symbol is read. */
     private static final class Table {
-        private static final ReferenceTable READ = ReferenceTable.load("tire/speed-symbol.csv");
-        static final Source SOURCE = READ.source();
+        static final Source SOURCE;
         static final Map<String, Speed> SPEEDS = new LinkedHashMap<>();
+        static final String ALLOWED;
 
         static {
-            READ.rows().forEach(row -> SPEEDS.put(row.text("symbol"), Speed.ofKilometersPerHour(row.number("speed"))));
+            ReferenceTable read = ReferenceTable.load("tire/speed-symbol.csv");
+            SOURCE = read.source();
+            read.rows().forEach(row -> SPEEDS.put(row.text("symbol"), Speed.ofKilometersPerHour(row.number("speed"))));
+            ALLOWED = SPEEDS.keySet().stream()
+                    .filter(symbol -> symbol.length() == 1)
+                    .collect(Collectors.joining(" ", "A1 to A8, ", ""));
         }
 
         private Table() {}

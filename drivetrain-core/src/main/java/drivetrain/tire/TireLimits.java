@@ -40,6 +40,11 @@ final class TireLimits {
         return of("load-reserve");
     }
 
+    /** The same for a passenger car tire. */
+    static Limit passengerLoadReserve() {
+        return of("passenger-load-reserve");
+    }
+
     /** Share of the symbol's speed that must be left for the check to be met. */
     static Limit speedReserve() {
         return of("speed-reserve");

@@ -1,8 +1,5 @@
 package drivetrain.tire;
 
-import java.util.Arrays;
-import java.util.Optional;
-
 /** The kind of vehicle that a size designation is marked for. */
 public enum TireUse {
     /** Passenger car, marked {@code P} ahead of a metric size. */
@@ -27,9 +24,5 @@ public enum TireUse {
      */
     public String mark() {
         return mark;
-    }
-
-    static Optional<TireUse> marked(String mark) {
-        return Arrays.stream(values()).filter(use -> use.mark.equals(mark)).findFirst();
     }
 }

@@ -4,7 +4,7 @@ package drivetrain.report.text;
  * How many columns of a screen a text takes.
  *
  * <p>Two for the wide and full-width signs of East Asian scripts and for pictographs, none for combining marks, one for all else; the blocks
- * are those of Unicode Standard Annex 11, taken whole. Not covered: signs whose width a screen chooses (taken as one), and signs that a
+ * are those of Unicode Standard Annex 11, taken whole, so that a few narrow signs among them count two. Not covered: signs whose width a screen chooses (taken as one), and signs that a
  * screen joins into one, such as flags (counted one by one, so that a line comes out shorter than counted, never longer).
  */
 final class DisplayWidth {
@@ -17,7 +17,7 @@ final class DisplayWidth {
         0x274C, 0x274E, 0x2753, 0x2757, 0x2795, 0x2797, 0x27B0, 0x27BF, 0x2B1B, 0x2B1C, 0x2B50, 0x2B55, 0x2E80, 0x303E,
         0x3041, 0xA4CF, 0xA960, 0xA97F, 0xAC00, 0xD7A3, 0xF900, 0xFAFF, 0xFE10, 0xFE1F, 0xFE30, 0xFE6F, 0xFF01, 0xFF60,
         0xFFE0, 0xFFE6, 0x16FE0, 0x18DFF, 0x1AFF0, 0x1B2FF, 0x1F004, 0x1F004, 0x1F0CF, 0x1F0CF, 0x1F18E, 0x1F18E,
-        0x1F191, 0x1F19A, 0x1F200, 0x1F64F, 0x1F680, 0x1F6FF, 0x1F7E0, 0x1F7EB, 0x1F90C, 0x1FAFF, 0x20000, 0x3FFFD
+        0x1F191, 0x1F19A, 0x1F200, 0x1F64F, 0x1F680, 0x1F6FF, 0x1F7E0, 0x1F7FF, 0x1F90C, 0x1FAFF, 0x20000, 0x3FFFD
     };
 
     private DisplayWidth() {}

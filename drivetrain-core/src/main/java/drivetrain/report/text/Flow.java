@@ -4,9 +4,12 @@ import drivetrain.report.text.Line.Span;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 
-/** Words set into lines: broken at spaces; a word wider than a line goes on in the next line. */
+/** Words set into lines: broken at spaces, but not between a number and its unit; a word wider than a line goes on in the next line. */
 final class Flow {
+
+    private static final Pattern NUMBER = Pattern.compile("\\(?[+-]?[0-9]+(?:\\.[0-9]+)?");
 
     private final int width;
     private final int hang;
@@ -35,14 +38,38 @@ final class Flow {
             flow.used += DisplayWidth.of(span.text());
         }
         for (Span span : words) {
-            for (String word : span.text().split(" ", -1)) {
-                if (!word.isEmpty()) {
-                    flow.put(span.style(), word);
-                }
-            }
+            flow.put(span);
         }
         flow.endLine();
         return flow.lines;
+    }
+
+    private void put(Span span) {
+        String number = "";
+        for (String word : span.text().split(" ", -1)) {
+            if (!number.isEmpty()) {
+                putTogether(span.style(), number, word);
+                number = "";
+            } else if (NUMBER.matcher(word).matches()) {
+                number = word;
+            } else if (!word.isEmpty()) {
+                put(span.style(), word);
+            }
+        }
+        if (!number.isEmpty()) {
+            put(span.style(), number);
+        }
+    }
+
+    private void putTogether(Style style, String number, String unit) {
+        int needed = DisplayWidth.of(number) + 1 + DisplayWidth.of(unit);
+        if (open && used + 1 + needed > width && needed <= width - hang) {
+            startLine();
+        }
+        put(style, number);
+        if (!unit.isEmpty()) {
+            put(style, unit);
+        }
     }
 
     private void put(Style style, String word) {

@@ -3,9 +3,9 @@ package drivetrain.report.text;
 import drivetrain.quantity.UnitSystem;
 import drivetrain.report.LinePlot.Curve;
 import drivetrain.report.LinePlot.Point;
-import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** The field between the axes: curves made of dots, each with its mark where it runs alone. */
@@ -114,41 +114,52 @@ final class PlotField {
         return spots;
     }
 
-    /** Puts marks along a curve, the last one at its end; those of neighboring curves are staggered. */
+    /** Puts marks along a curve, the first one as near to its end as can be; those of neighboring curves are staggered. */
     private void mark(char mark, List<Spot> spots, int index) {
         int last = spots.size() - 1;
-        int count = Math.max(1, last / MARK_DISTANCE);
+        place(mark, clearest(spots));
         int stagger = index % 3 * MARK_DISTANCE / 6;
-        boolean[] taken = new boolean[last + 1];
-        Arrays.fill(taken, false);
-        for (int number = 0; number < count; number++) {
-            int wanted = last - number * MARK_DISTANCE - (number == 0 ? 0 : stagger);
-            int best = best(spots, wanted, taken);
-            if (best >= 0) {
-                taken[best] = true;
-                marks[spots.get(best).row()][spots.get(best).column()] = mark;
-            }
+        for (int wanted = last - MARK_DISTANCE - stagger; wanted > MARK_DISTANCE / 2; wanted -= MARK_DISTANCE) {
+            nearest(spots, wanted).ifPresent(spot -> place(mark, spot));
         }
     }
 
-    private int best(List<Spot> spots, int wanted, boolean[] taken) {
-        for (int distance = 0; distance < spots.size(); distance++) {
+    private void place(char mark, Spot spot) {
+        marks[spot.row()][spot.column()] = mark;
+    }
+
+    /** Finds the last spot where the curve runs alone; where it never does, the one that it shares with the fewest. */
+    private Spot clearest(List<Spot> spots) {
+        Spot best = spots.get(spots.size() - 1);
+        int least = Integer.MAX_VALUE;
+        for (int place = spots.size() - 1; place >= 0 && least > 1; place--) {
+            Spot spot = spots.get(place);
+            if (isUnmarked(spot) && curvesThrough[spot.row()][spot.column()] < least) {
+                least = curvesThrough[spot.row()][spot.column()];
+                best = spot;
+            }
+        }
+        return best;
+    }
+
+    private Optional<Spot> nearest(List<Spot> spots, int wanted) {
+        for (int distance = 0; distance < MARK_DISTANCE / 3; distance++) {
             for (int place : new int[] {wanted - distance, wanted + distance}) {
-                if (place >= 0 && place < spots.size() && !taken[place] && isFree(spots.get(place))) {
-                    return place;
+                Spot spot = spots.get(place);
+                if (isUnmarked(spot) && curvesThrough[spot.row()][spot.column()] == 1) {
+                    return Optional.of(spot);
                 }
             }
         }
-        return -1;
+        return Optional.empty();
     }
 
-    /** Tells whether one curve alone runs here and no mark stands beside it. */
-    private boolean isFree(Spot spot) {
-        int row = spot.row();
+    /** Tells whether there is no mark here, to the left and to the right. */
+    private boolean isUnmarked(Spot spot) {
+        char[] row = marks[spot.row()];
         int column = spot.column();
-        return curvesThrough[row][column] == 1
-                && marks[row][column] == 0
-                && (column == 0 || marks[row][column - 1] == 0)
-                && (column == columns - 1 || marks[row][column + 1] == 0);
+        return row[column] == 0
+                && (column == 0 || row[column - 1] == 0)
+                && (column == columns - 1 || row[column + 1] == 0);
     }
 }

@@ -7,7 +7,9 @@ import drivetrain.report.LinePlot.Curve;
 import drivetrain.report.LinePlot.Point;
 import drivetrain.report.text.Line.Span;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.function.Function;
 
@@ -95,24 +97,23 @@ final class PlotText {
     }
 
     private List<Line> fieldLines(PlotField field, List<PlotAxis.Tick> ticks, int left, boolean labeled) {
-        String[] numbers = new String[field.rows()];
-        ticks.forEach(tick -> numbers[field.row(tick.value())] = tick.label());
-        String[] names = new String[field.rows()];
+        Map<Integer, String> numbers = new HashMap<>();
+        ticks.forEach(tick -> numbers.put(field.row(tick.value()), tick.label()));
+        Map<Integer, String> names = new HashMap<>();
         if (labeled) {
             List<Integer> wanted = plot.curves().stream()
                     .map(curve -> field.row(end(curve).y().number(system)))
                     .toList();
             List<Integer> placed = EndLabels.place(wanted, field.rows());
             for (int index = 0; index < placed.size(); index++) {
-                names[placed.get(index)] = label(plot.curves().get(index));
+                names.put(placed.get(index), " " + label(plot.curves().get(index)));
             }
         }
         List<Line> lines = new ArrayList<>();
         for (int row = 0; row < field.rows(); row++) {
-            boolean tick = numbers[row] != null;
-            String number = DisplayWidth.padStart(tick ? numbers[row] : "", left - 1);
-            String axis = tick ? signs.tickLeft() : signs.vertical();
-            String name = names[row] == null ? "" : " " + names[row];
+            String number = DisplayWidth.padStart(numbers.getOrDefault(row, ""), left - 1);
+            String axis = numbers.containsKey(row) ? signs.tickLeft() : signs.vertical();
+            String name = names.getOrDefault(row, "");
             lines.add(new Line(List.of(
                     Span.of(number + " "), new Span(Style.FAINT, axis), Span.of(field.text(row)), Span.of(name))));
         }

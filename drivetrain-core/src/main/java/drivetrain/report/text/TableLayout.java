@@ -109,7 +109,7 @@ final class TableLayout implements Block.Layout<List<Line>> {
         for (Finding finding : block.findings()) {
             String label = finding.verdict().label();
             Span word = new Span(style(finding.verdict()), "  " + label);
-            Span gap = Span.of(" ".repeat(aligned ? hang - INDENT - label.length() : 1));
+            Span gap = Span.of(aligned ? " ".repeat(hang - INDENT - label.length()) : ", ");
             List<Span> words = List.of(
                     Span.of(FindingText.of(finding, page)),
                     new Span(Style.FAINT, "(" + signs.text(finding.rule().toString()) + ")"));

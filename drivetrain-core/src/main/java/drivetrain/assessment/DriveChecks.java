@@ -1,0 +1,81 @@
+package drivetrain.assessment;
+
+import drivetrain.combination.Combination;
+import drivetrain.combination.Part;
+import drivetrain.finding.Finding;
+import drivetrain.finding.Outcome;
+import drivetrain.finding.Source;
+import drivetrain.finding.Verdict;
+import drivetrain.gearing.AxleMatch;
+import drivetrain.gearing.AxleRatio;
+import drivetrain.gearing.AxleTie;
+import drivetrain.gearing.GearTrain;
+import drivetrain.quantity.Length;
+import drivetrain.quantity.Speed;
+import drivetrain.tire.RollingCircumference;
+import drivetrain.tire.Tire;
+import drivetrain.tire.TireChecks;
+
+/** Checks that need more than one part: the axles against each other, the tire against what the gearing allows. */
+final class DriveChecks {
+
+    private static final String AXLES = "front and rear axle";
+    private static final Source AXLE_RULE =
+            Source.derived("tied axles turn together: axle ratio over rolling circumference must agree");
+    private static final String TOP = "gearing limit";
+
+    private DriveChecks() {}
+
+    static Finding axleMatch(Combination combination) {
+        return combination
+                .gearTrain()
+                .then(train -> match(combination, train))
+                .fold(finding -> finding, reason -> Finding.notEvaluated(AXLES, reason, AXLE_RULE));
+    }
+
+    private static Outcome<Finding> match(Combination combination, GearTrain train) {
+        AxleTie tie = train.transferCase().tie();
+        if (tie == AxleTie.REAR_ONLY) {
+            return Outcome.notEvaluated("only the rear axle is driven");
+        }
+        Outcome<AxleRatio> front = Outcome.of(combination.frontAxle().map(Part::item), "no front axle is chosen");
+        Outcome<Length> frontRoll =
+                circumference(Outcome.of(combination.frontTire().map(Part::item), "no tire is chosen"));
+        Outcome<Length> rearRoll = circumference(combination.needTire());
+        return front.then(axle -> frontRoll.then(ahead -> rearRoll.map(
+                behind -> AxleMatch.of(axle.ratio(), ahead, train.rear().ratio(), behind, tie))));
+    }
+
+    private static Outcome<Length> circumference(Outcome<Tire> tire) {
+        return tire.then(Tire::rolling).map(RollingCircumference::circumference);
+    }
+
+    /**
+     * Holds the tire's speed symbol against the speed at which the gearing stops the vehicle. A tire below it is marginal, not exceeded: the vehicle may lack the
+     * power to get there, but nothing else keeps the driver from it.
+     */
+    static Finding topSpeed(Combination combination, Outcome<RoadSpeedsAnswer> atMaximum) {
+        Outcome<Speed> limit = atMaximum.map(
+                answer -> answer.rows().get(answer.rows().size() - 1).roadSpeed());
+        return limit.then(top -> combination.needTire().map(tire -> {
+                    Finding kept = TireChecks.speed(TOP, tire, top);
+                    if (kept.verdict() != Verdict.EXCEEDED) {
+                        return kept;
+                    }
+                    return new Finding(
+                            kept.checked(),
+                            kept.value(),
+                            kept.limit(),
+                            kept.margin(),
+                            Verdict.MARGINAL,
+                            "the gearing allows more than the tire does; the driver must keep below the tire's limit",
+                            kept.rule());
+                }))
+                .fold(
+                        finding -> finding,
+                        reason -> Finding.notEvaluated(
+                                TOP + " tire speed",
+                                reason,
+                                Source.standard("ISO 4000-1, UN Regulations 30 and 54: speed symbol")));
+    }
+}

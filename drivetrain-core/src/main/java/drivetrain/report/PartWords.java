@@ -1,0 +1,92 @@
+package drivetrain.report;
+
+import drivetrain.combination.Combination;
+import drivetrain.combination.Part;
+import drivetrain.combination.Slot;
+import drivetrain.combination.Vehicle;
+import drivetrain.engine.Engine;
+import drivetrain.gearing.AxleRatio;
+import drivetrain.gearing.HubReduction;
+import drivetrain.gearing.Overdrive;
+import drivetrain.gearing.Ratio;
+import drivetrain.gearing.TransferCase;
+import drivetrain.gearing.Transmission;
+import drivetrain.quantity.Display;
+import drivetrain.quantity.Figure;
+import drivetrain.quantity.Mass;
+import drivetrain.quantity.UnitSystem;
+import drivetrain.tire.Tire;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The figures of a part in one line, as they would be typed. */
+final class PartWords {
+
+    private PartWords() {}
+
+    /** Finds the part that fills a slot itself; a front tire that is only the rear one's is not. */
+    static Optional<? extends Part<?>> part(Combination combination, Slot slot) {
+        if (combination.specification().choice(slot).isEmpty()) {
+            return Optional.empty();
+        }
+        return switch (slot) {
+            case VEHICLE -> combination.vehicle();
+            case ENGINE -> combination.engine();
+            case TRANSMISSION -> combination.transmission();
+            case OVERDRIVE -> combination.overdrive();
+            case TRANSFER -> combination.transfer();
+            case REAR_AXLE -> combination.rearAxle();
+            case FRONT_AXLE -> combination.frontAxle();
+            case HUBS -> combination.hubs();
+            case TIRE -> combination.tire();
+            case FRONT_TIRE -> combination.frontTire();
+        };
+    }
+
+    static String figures(Object item) {
+        if (item instanceof Engine engine) {
+            return engine.text();
+        } else if (item instanceof Transmission transmission) {
+            return transmission.text();
+        } else if (item instanceof TransferCase transfer) {
+            return transfer.text();
+        } else if (item instanceof AxleRatio axle) {
+            return axle.text();
+        } else if (item instanceof Overdrive overdrive) {
+            return overdrive.text();
+        } else if (item instanceof HubReduction hubs) {
+            return hubs.text();
+        } else if (item instanceof Tire tire) {
+            return tire.text();
+        } else if (item instanceof Vehicle vehicle) {
+            return masses(vehicle);
+        }
+        throw new IllegalArgumentException("no part: " + item);
+    }
+
+    /** The ratio of a tooth pair as a decimal; empty for every other part. */
+    static String ratio(Object item) {
+        if (item instanceof AxleRatio axle) {
+            return decimal(axle.ratio());
+        }
+        return item instanceof HubReduction hubs ? decimal(hubs.ratio()) : "";
+    }
+
+    private static String decimal(Ratio ratio) {
+        return ratio.isPair() ? ratio.figure().text(UnitSystem.US) : "";
+    }
+
+    private static String masses(Vehicle vehicle) {
+        List<String> words = new ArrayList<>();
+        add(words, "mass", vehicle.mass());
+        add(words, "front", vehicle.frontAxleLoad());
+        add(words, "rear", vehicle.rearAxleLoad());
+        return String.join(", ", words);
+    }
+
+    private static void add(List<String> words, String name, Optional<Mass> mass) {
+        mass.ifPresent(
+                known -> words.add(name + " " + Figure.of(known, Display.MASS).text(UnitSystem.BOTH)));
+    }
+}

@@ -1,0 +1,96 @@
+package drivetrain.report;
+
+import drivetrain.combination.Combination;
+import drivetrain.combination.Part;
+import drivetrain.combination.Slot;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What is chosen for each place of a drivetrain package. */
+public final class SetupReport {
+
+    private SetupReport() {}
+
+    /**
+     * Lists every place.
+     *
+     * @param combination the drivetrain package
+     * @return the report
+     */
+    public static Report of(Combination combination) {
+        List<Block> blocks = new ArrayList<>();
+        String title = combination.specification().title();
+        blocks.add(Sentence.answer(sentence(title, combination)));
+        blocks.add(grid(combination, List.of(Slot.values())));
+        List<Facts.Fact> facts = new ArrayList<>();
+        combination
+                .specification()
+                .cruise()
+                .ifPresent(speed -> facts.add(Facts.Fact.of("cruise", "asked cruise", speed)));
+        String notes = combination.specification().notes();
+        if (!notes.isEmpty()) {
+            facts.add(Facts.Fact.of("notes", "notes", notes));
+        }
+        if (!facts.isEmpty()) {
+            blocks.add(new Facts("order", "", facts));
+        }
+        return new Report("show", blocks);
+    }
+
+    /**
+     * Lists some places.
+     *
+     * @param combination the drivetrain package
+     * @param slots the places
+     * @return the report
+     */
+    public static Report of(Combination combination, List<Slot> slots) {
+        return Report.of("choice", grid(combination, slots));
+    }
+
+    private static String sentence(String title, Combination combination) {
+        String name = title.isEmpty() ? "This package" : "\"" + title + "\"";
+        int chosen = combination.specification().choices().size();
+        return chosen == 0
+                ? "Nothing is chosen yet."
+                : name + " has " + (chosen == 1 ? "one choice" : chosen + " choices") + ".";
+    }
+
+    private static Grid grid(Combination combination, List<Slot> slots) {
+        List<List<Cell>> rows = new ArrayList<>();
+        for (Slot slot : slots) {
+            Optional<String> choice = combination.specification().choice(slot);
+            rows.add(List.of(
+                    Cell.of(slot.word()),
+                    Cell.of(choice.orElse(unchosen(slot))),
+                    PartWords.part(combination, slot)
+                            .map(part -> Cell.of(meaning(part, slot)))
+                            .orElse(Cell.empty())));
+        }
+        return new Grid(
+                "choices",
+                "",
+                List.of(
+                        Column.ofText("place", "place"),
+                        Column.ofText("choice", "choice"),
+                        Column.ofText("meaning", "which is")),
+                rows);
+    }
+
+    private static String unchosen(Slot slot) {
+        return switch (slot) {
+            case OVERDRIVE, HUBS -> "none fitted";
+            case FRONT_TIRE -> "as at the rear";
+            default -> "not chosen";
+        };
+    }
+
+    private static String meaning(Part<?> part, Slot slot) {
+        String figures = PartWords.figures(part.item());
+        if (part.isLiteral()) {
+            return figures.equals(part.name()) ? PartWords.ratio(part.item()) : figures;
+        }
+        return part.description().isEmpty() ? figures : part.description() + " (" + figures + ")";
+    }
+}

@@ -1,0 +1,43 @@
+package drivetrain.repl.command.ask;
+
+import drivetrain.quantity.Kind;
+import drivetrain.quantity.Quantity;
+import drivetrain.refusal.Refusal;
+import drivetrain.repl.command.Arguments;
+import java.util.Arrays;
+import java.util.List;
+
+/** A quantity that a question is asked at; a number without its unit is refused with the units that it could have. */
+final class AskedQuantity {
+
+    private AskedQuantity() {}
+
+    /**
+     * Reads the quantity, over a word {@code at} before it.
+     *
+     * @param kind the kind of quantity
+     * @param arguments the words of the quantity
+     * @param units the units that are suggested for a bare number
+     */
+    static <Q extends Quantity<Q>> Q read(Kind<Q> kind, Arguments arguments, String... units) {
+        boolean at = arguments.size() > 1 && arguments.get(0).isAny("at");
+        return (at ? arguments.from(1) : arguments).read(text -> parse(kind, text, units));
+    }
+
+    private static <Q extends Quantity<Q>> Q parse(Kind<Q> kind, String text, String... units) {
+        if (isBareNumber(text)) {
+            List<String> near =
+                    Arrays.stream(units).map(unit -> text + " " + unit).toList();
+            throw Refusal.of(kind.name(), text, "has no unit")
+                    .allowing(String.join(" or ", near))
+                    .suggesting(near)
+                    .at(text.length())
+                    .asException();
+        }
+        return kind.parse(text);
+    }
+
+    private static boolean isBareNumber(String text) {
+        return !text.isEmpty() && text.chars().allMatch(c -> c >= '0' && c <= '9' || c == '.');
+    }
+}

@@ -1,0 +1,105 @@
+package drivetrain.repl.shell;
+
+import drivetrain.refusal.Place;
+import drivetrain.refusal.Refusal;
+import drivetrain.repl.command.Line;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A refusal in at most four lines, of which the first is complete by itself. */
+final class Complaint {
+
+    private static final int LONGEST_VALUE = 120;
+
+    private Complaint() {}
+
+    /**
+     * Writes a refusal of a line of a script, of the input or of the call.
+     *
+     * @param refusal the refusal
+     * @param source the source as the user knows it
+     * @param line the number of the line
+     */
+    static List<String> located(Refusal refusal, String source, int line) {
+        Place place = new Place(source, line, column(refusal).orElse(1));
+        boolean inAnotherFile = refusal.place().isPresent() && column(refusal).isEmpty();
+        String sentence = inAnotherFile ? sentence(refusal) : sentence(unplaced(refusal));
+        List<String> lines = new ArrayList<>();
+        lines.add(place + ": " + sentence);
+        suggestion(refusal).ifPresent(lines::add);
+        return lines;
+    }
+
+    /** Writes a refusal of the words that the program was called with. */
+    static List<String> plain(Refusal refusal) {
+        List<String> lines = new ArrayList<>();
+        lines.add(sentence(refusal));
+        suggestion(refusal).ifPresent(lines::add);
+        return lines;
+    }
+
+    /**
+     * Writes a refusal of a line that somebody has just typed, with a caret below the fault.
+     *
+     * @param refusal the refusal
+     * @param typed the line
+     * @param width the columns of the screen
+     */
+    static List<String> underlined(Refusal refusal, String typed, int width) {
+        Optional<Integer> column = column(refusal);
+        List<String> lines = new ArrayList<>();
+        lines.add(sentence(column.isPresent() ? unplaced(refusal) : refusal));
+        if (column.isPresent() && typed.length() + 2 <= width && column.get() + 2 <= width && isPlain(typed)) {
+            lines.add("  " + typed.replace('\t', ' '));
+            lines.add(" ".repeat(column.get() + 1) + "^");
+        }
+        suggestion(refusal).ifPresent(lines::add);
+        return lines;
+    }
+
+    /** The column in the line itself; empty where the fault lies in another file. */
+    private static Optional<Integer> column(Refusal refusal) {
+        return refusal.place()
+                .filter(place -> place.source().equals(Line.SOURCE))
+                .map(Place::column);
+    }
+
+    private static Refusal unplaced(Refusal refusal) {
+        return new Refusal(
+                refusal.subject(),
+                refusal.given(),
+                refusal.problem(),
+                refusal.allowed(),
+                refusal.position(),
+                refusal.suggestions(),
+                Optional.empty());
+    }
+
+    private static String sentence(Refusal refusal) {
+        String given = refusal.given();
+        if (given.length() <= LONGEST_VALUE) {
+            return refusal.sentence();
+        }
+        return new Refusal(
+                        refusal.subject(),
+                        given.substring(0, LONGEST_VALUE) + "...",
+                        refusal.problem(),
+                        refusal.allowed(),
+                        refusal.position(),
+                        refusal.suggestions(),
+                        refusal.place())
+                .sentence();
+    }
+
+    private static Optional<String> suggestion(Refusal refusal) {
+        if (refusal.suggestions().isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of("  near: " + String.join(", ", refusal.suggestions()));
+    }
+
+    private static boolean isPlain(String typed) {
+        return typed.chars().allMatch(sign -> sign == '\t' || sign >= ' ' && sign < 0x300 && sign != 0x7F);
+    }
+}

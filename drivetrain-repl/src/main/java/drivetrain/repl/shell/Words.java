@@ -1,0 +1,80 @@
+package drivetrain.repl.shell;
+
+import drivetrain.repl.command.Command;
+import drivetrain.repl.command.Vocabulary;
+import drivetrain.repl.command.ask.CheckCommand;
+import drivetrain.repl.command.ask.CrawlCommand;
+import drivetrain.repl.command.ask.CruiseCommand;
+import drivetrain.repl.command.ask.EngineQuestion;
+import drivetrain.repl.command.ask.ExplainCommand;
+import drivetrain.repl.command.ask.PartsCommand;
+import drivetrain.repl.command.ask.PlotCommand;
+import drivetrain.repl.command.ask.QuestionCommand;
+import drivetrain.repl.command.ask.ShiftsCommand;
+import drivetrain.repl.command.ask.ShowCommand;
+import drivetrain.repl.command.ask.SpeedometerCommand;
+import drivetrain.repl.command.ask.SpeedsCommand;
+import drivetrain.repl.command.ask.TireQuestion;
+import drivetrain.repl.command.ask.TorqueCommand;
+import drivetrain.repl.command.choose.AxleCommand;
+import drivetrain.repl.command.choose.PartCommand;
+import drivetrain.repl.command.choose.TireCommand;
+import drivetrain.repl.command.keep.HelpCommand;
+import drivetrain.repl.command.keep.OpenCommand;
+import drivetrain.repl.command.keep.OutputCommand;
+import drivetrain.repl.command.keep.QuitCommand;
+import drivetrain.repl.command.keep.RedoCommand;
+import drivetrain.repl.command.keep.SaveCommand;
+import drivetrain.repl.command.keep.TitleCommand;
+import drivetrain.repl.command.keep.TourCommand;
+import drivetrain.repl.command.keep.UndoCommand;
+import drivetrain.repl.command.keep.UnitsCommand;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
+
+/** The words of the language, in the order of the help. */
+final class Words {
+
+    private Words() {}
+
+    static Vocabulary vocabulary() {
+        AtomicReference<Vocabulary> whole = new AtomicReference<>();
+        List<Command> commands = new ArrayList<>(PartCommand.all());
+        commands.add(new AxleCommand());
+        commands.add(new TireCommand());
+        List<QuestionCommand<?>> questions = List.of(
+                new CruiseCommand(),
+                new SpeedsCommand(),
+                new CrawlCommand(),
+                new TorqueCommand(),
+                new ShiftsCommand(),
+                new SpeedometerCommand());
+        commands.addAll(questions);
+        commands.add(new CheckCommand());
+        commands.add(new ShowCommand());
+        commands.add(explain(questions));
+        commands.add(new PlotCommand());
+        commands.add(new PartsCommand());
+        commands.add(new TitleCommand());
+        commands.add(new SaveCommand());
+        commands.add(new OpenCommand());
+        commands.add(new UndoCommand());
+        commands.add(new RedoCommand());
+        commands.add(new UnitsCommand());
+        commands.add(new OutputCommand());
+        commands.add(new HelpCommand(whole::get));
+        commands.add(new TourCommand());
+        commands.add(new QuitCommand());
+        Vocabulary vocabulary = new Vocabulary(commands);
+        whole.set(vocabulary);
+        return vocabulary;
+    }
+
+    private static ExplainCommand explain(List<QuestionCommand<?>> questions) {
+        List<QuestionCommand<?>> all = new ArrayList<>(questions);
+        all.add(new EngineQuestion());
+        all.add(new TireQuestion());
+        return new ExplainCommand(all);
+    }
+}
