@@ -127,7 +127,8 @@ public final class TorqueCurveCsv {
         String unit = cell.text().startsWith(word)
                 ? cell.text().substring(word.length()).strip()
                 : cell.text();
-        boolean bracketed = unit.startsWith("(") && unit.endsWith(")") || unit.startsWith("[") && unit.endsWith("]");
+        boolean bracketed =
+                (unit.startsWith("(") && unit.endsWith(")")) || (unit.startsWith("[") && unit.endsWith("]"));
         String bare = bracketed ? unit.substring(1, unit.length() - 1).strip() : unit;
         if (kind.unit(bare).isEmpty()) {
             throw refusal(cell.text(), "does not name a unit of " + kind.name(), HEADER, cell.place());
