@@ -15,19 +15,20 @@ public final class PartsReport {
     /**
      * Lists parts.
      *
-     * @param catalog the catalog
+     * @param shelf the name by which the user knows the shelf
+     * @param catalog what is on it
      * @param kinds the kinds of part to list
      * @param text what the name or the description holds, upper and lower case alike; empty for every part
      * @return the report
      */
-    public static Report of(Catalog catalog, List<PartKind<?>> kinds, String text) {
+    public static Report of(String shelf, Catalog catalog, List<PartKind<?>> kinds, String text) {
         List<List<Cell>> rows = new ArrayList<>();
         for (PartKind<?> kind : kinds) {
             addAll(rows, catalog, kind, text.toLowerCase(Locale.ROOT));
         }
-        String count = rows.size() == 1 ? "One part" : (rows.isEmpty() ? "No part" : rows.size() + " parts");
-        String sentence = count + " of \"" + catalog.title() + "\""
-                + (text.isEmpty() ? "" : rows.size() == 1 ? " has \"" + text + "\"" : " have \"" + text + "\"") + ".";
+        String count = rows.isEmpty() ? "No part" : rows.size() == 1 ? "One part" : rows.size() + " parts";
+        String has = text.isEmpty() ? "" : (rows.size() == 1 ? " has \"" : " have \"") + text + "\"";
+        String sentence = count + " on the shelf \"" + shelf + "\"" + has + ".";
         List<Column> columns = List.of(
                 Column.ofText("name", "name"),
                 Column.ofText("kind", "kind"),

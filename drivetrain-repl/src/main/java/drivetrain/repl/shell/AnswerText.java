@@ -4,10 +4,10 @@ import drivetrain.document.JsonText;
 import drivetrain.repl.session.OutputForm;
 import drivetrain.report.Report;
 import drivetrain.report.text.CsvText;
-import drivetrain.report.text.JsonTree;
 import drivetrain.report.text.MarkdownText;
 import drivetrain.report.text.Page;
 import drivetrain.report.text.PlainText;
+import drivetrain.report.text.ReportTree;
 import drivetrain.report.text.TableText;
 
 /** Writes an answer in the form that was chosen. */
@@ -21,7 +21,7 @@ final class AnswerText {
             case TABLE -> TableText.of(report, page);
             case PLAIN -> PlainText.of(report, page);
             case CSV -> CsvText.of(report, page);
-            case JSON -> JsonText.write(JsonTree.of(report, page.units())) + "\n";
+            case JSON -> JsonText.write(ReportTree.of(report, page.units())) + "\n";
             case MARKDOWN -> MarkdownText.of(report, page);
         };
     }

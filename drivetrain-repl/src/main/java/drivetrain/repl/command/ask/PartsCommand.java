@@ -8,9 +8,11 @@ import drivetrain.repl.command.Offer;
 import drivetrain.repl.command.Result;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.session.Session;
+import drivetrain.repl.session.Shelf;
 import drivetrain.report.PartsReport;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** {@code parts}: what is on the shelf. */
@@ -31,7 +33,8 @@ public final class PartsCommand implements Command {
         KindWords kind = KindWords.at(arguments);
         List<PartKind<?>> kinds = kind.kind().<List<PartKind<?>>>map(List::of).orElseGet(PartKind::all);
         String text = arguments.from(kind.words()).text();
-        return Result.answer(session, PartsReport.of(session.setup().shelf().catalog(), kinds, text));
+        Shelf shelf = session.setup().shelf();
+        return Result.answer(session, PartsReport.of(shelf.name(), shelf.catalog(), kinds, text));
     }
 
     @Override
@@ -67,7 +70,7 @@ public final class PartsCommand implements Command {
 
         private static Optional<PartKind<?>> named(String text) {
             for (PartKind<?> kind : PartKind.all()) {
-                boolean first = kind.word().startsWith(text.toLowerCase(java.util.Locale.ROOT) + " ");
+                boolean first = kind.word().startsWith(text.toLowerCase(Locale.ROOT) + " ");
                 if (kind.word().equalsIgnoreCase(text) || kind.key().equalsIgnoreCase(text) || first) {
                     return Optional.of(kind);
                 }
