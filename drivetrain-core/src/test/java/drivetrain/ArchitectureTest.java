@@ -105,7 +105,10 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule keepsPublicTypesImmutable =
-            fields().that().areDeclaredInClassesThat().arePublic().should().beFinal();
+            fields().that().areDeclaredInClassesThat().arePublic()
+            .and()
+            .areDeclaredInClassesThat()
+            .haveSimpleNameNotEndingWith("Builder").should().beFinal();
 
     @ArchTest
     static final ArchRule exposesOnlyConstants =

@@ -87,6 +87,9 @@ final class DocumentTree {
         while (next() != JsonToken.END_OBJECT) {
             int nameIndex = notation.index(source, parser);
             notation.refuseMarks(source, nameIndex);
+            if (entries.size() == Limits.FIELDS) {
+                throw source.refusal(nameIndex, "has more than " + Limits.FIELDS + " fields in one group", "");
+            }
             String name = parser.currentName();
             Place place = source.place(nameIndex);
             requireField(name, place, entries);

@@ -19,7 +19,10 @@ final class Limits {
     static final int DEPTH = 64;
 
     /** Texts, numbers, lists and groups of fields in one document, together. */
-    static final int VALUES = 500_000;
+    static final int VALUES = 400_000;
+
+    /** Fields in one group. */
+    static final int FIELDS = 200;
 
     /** Parts in one catalog. */
     static final int PARTS = 100_000;

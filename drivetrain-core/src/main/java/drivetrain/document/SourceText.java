@@ -5,6 +5,7 @@ import drivetrain.refusal.Refusal;
 import drivetrain.refusal.RefusedException;
 import java.util.Arrays;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /** The text of a document with the name that its reader knows it by; finds the line and column of every index. */
 final class SourceText {
@@ -13,10 +14,16 @@ final class SourceText {
     private final String text;
     private final int[] lineStarts;
 
+    /** Where the pairs of surrogates begin; each makes one character of two. */
+    private final int[] pairs;
+
     private SourceText(String name, String text) {
         this.name = name;
         this.text = text;
         this.lineStarts = lineStarts(text);
+        this.pairs = IntStream.range(0, text.length())
+                .filter(i -> Character.isHighSurrogate(text.charAt(i)))
+                .toArray();
     }
 
     /**
@@ -73,14 +80,30 @@ final class SourceText {
         int at = Math.max(0, Math.min(index, text.length()));
         int found = Arrays.binarySearch(lineStarts, at);
         int line = found >= 0 ? found : -found - 2;
-        return new Place(name, line + 1, 1 + text.codePointCount(lineStarts[line], at));
+        return new Place(name, line + 1, 1 + characters(at) - characters(lineStarts[line]));
     }
 
     /** Returns the index of a line and column, both counted from 1; clamped into the text. */
     int index(int line, int column) {
         int start = lineStarts[Math.max(0, Math.min(line - 1, lineStarts.length - 1))];
-        int characters = Math.max(0, Math.min(column - 1, text.codePointCount(start, text.length())));
-        return text.offsetByCodePoints(start, characters);
+        int character = characters(start) + Math.max(0, column - 1);
+        int low = 0;
+        int high = pairs.length;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (pairs[middle] - middle < character) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return Math.min(character + low, text.length());
+    }
+
+    /** Returns how many characters stand before an index. */
+    private int characters(int index) {
+        int found = Arrays.binarySearch(pairs, index);
+        return index - (found >= 0 ? found : -found - 1);
     }
 
     RefusedException refusal(int index, String problem, String allowed) {

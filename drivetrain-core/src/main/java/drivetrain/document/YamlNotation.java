@@ -22,13 +22,6 @@ import tools.jackson.dataformat.yaml.YAMLFactory;
  */
 final class YamlNotation implements Notation {
 
-    private static final YAMLFactory FACTORY = YAMLFactory.builder()
-            .loadSettings(LoadSettings.builder()
-                    .setCodePointLimit(Limits.DOCUMENT_BYTES + 1)
-                    .build())
-            .disable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .build();
-
     private static final Pattern NUMBER =
             Pattern.compile("[+-]?(?:[0-9]++(?:\\.[0-9]*+)?|\\.[0-9]++)(?:[eE][+-]?[0-9]++)?+");
     private static final Pattern FAULT = Pattern.compile("\\n? in reader, line ([0-9]{1,9}), column ([0-9]{1,9}):");
@@ -39,7 +32,22 @@ final class YamlNotation implements Notation {
         if (tab >= 0) {
             throw refusal(source, tab, "has a tab", "spaces");
         }
-        return FACTORY.createParser(ObjectReadContext.empty(), source.text());
+        return factory(source.text()).createParser(ObjectReadContext.empty(), source.text());
+    }
+
+    /**
+     * Makes a factory whose buffer takes the whole text: the parser's own small buffer costs quadratic time on long lines, and fails where a
+     * pair of surrogates lies across its end.
+     */
+    private static YAMLFactory factory(String text) {
+        LoadSettings settings = LoadSettings.builder()
+                .setCodePointLimit(Limits.DOCUMENT_BYTES + 1)
+                .setBufferSize(text.length() + 2)
+                .build();
+        return YAMLFactory.builder()
+                .loadSettings(settings)
+                .disable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                .build();
     }
 
     @Override
@@ -81,16 +89,15 @@ final class YamlNotation implements Notation {
     }
 
     private static ScalarType plainType(String text) {
-        switch (text) {
-            case "", "~", "null", "Null", "NULL":
-                return ScalarType.NOTHING;
-            case "true", "false":
-                return ScalarType.FLAG;
-            default:
+        return switch (text) {
+            case "", "~", "null", "Null", "NULL" -> ScalarType.NOTHING;
+            case "true", "false" -> ScalarType.FLAG;
+            default -> {
                 boolean number = text.length() <= Limits.TEXT_CHARACTERS
                         && NUMBER.matcher(text).matches();
-                return number ? ScalarType.NUMBER : ScalarType.TEXT;
-        }
+                yield number ? ScalarType.NUMBER : ScalarType.TEXT;
+            }
+        };
     }
 
     /**

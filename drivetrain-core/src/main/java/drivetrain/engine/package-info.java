@@ -30,7 +30,7 @@
  *       T = T2 (1 + x - x^2) with x = n/n2; below n1, T = T1 (1 - 0.2 (1 - n/n1)^2).
  * </ul>
  *
- * Torque and its slope are continuous where the parts meet (the slope has a step at n2 only where T2 = T1 or power is not held smoothly into it). The estimate
+ * Torque and its slope are continuous where the parts meet (the slope has a step at n2 only where T2 = T1). The estimate
  * is given from 0.5 n1 to 1.2 n2; beyond, two peaks say nothing. Expect errors of 10 % away from the peaks, more near the lower end and for turbocharged engines below their boost
  * threshold (common practice, no source). Every answer is flagged. Peaks that contradict each other are refused: n2 not above n1, T2 above T1, T1 n1 above P2.
  *

@@ -112,7 +112,7 @@ public abstract sealed class Magnitude<Q extends Magnitude<Q>> extends Quantity<
             return kind().ofSi(si());
         }
         throw Refusal.of(subject, named(si(), unit), "is out of range")
-                .allowing(named(least.si(), unit) + " to " + named(most.si(), unit))
+                .allowing(DecimalText.brief(least.in(unit)) + " to " + named(most.si(), unit))
                 .asException();
     }
 

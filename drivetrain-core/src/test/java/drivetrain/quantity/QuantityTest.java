@@ -91,7 +91,7 @@ class QuantityTest {
         assertThat(least.requireBetween("rim", least, most, Length.INCH)).isEqualTo(least);
         assertThat(most.requireBetween("rim", least, most, Length.INCH)).isEqualTo(most);
         assertThatThrownBy(() -> Length.ofInches(26).requireBetween("rim", least, most, Length.INCH))
-                .hasMessage("rim \"26 in\": is out of range; allowed: 13 in to 24 in");
+                .hasMessage("rim \"26 in\": is out of range; allowed: 13 to 24 in");
         assertThatThrownBy(() -> Length.ofInches(12).requireBetween("rim", least, most, Length.INCH))
                 .isInstanceOf(RefusedException.class);
         assertThatThrownBy(() -> Length.ofMeters(1e307).requireBetween("rim", least, most, Length.MILLIMETER))

@@ -25,9 +25,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Collects the lines of {@link CsvText}: each block adds rows, tables and drawings add columns. */
 final class CsvLayout implements Block.Layout<Boolean> {
+
+    private static final List<String> FIRST = List.of("question", "block");
+    private static final List<String> LAST = List.of("name", "value", "unit");
+    private static final List<String> LAST_METRIC = List.of("metricValue", "metricUnit");
 
     private final String question;
     private final Page page;
@@ -43,11 +48,11 @@ final class CsvLayout implements Block.Layout<Boolean> {
 
     /** Returns the names of the columns. */
     List<String> head() {
-        List<String> head = new ArrayList<>(List.of("question", "block"));
+        List<String> head = new ArrayList<>(FIRST);
         head.addAll(columns);
-        head.addAll(List.of("name", "value", "unit"));
+        head.addAll(LAST);
         if (page.units() == UnitSystem.BOTH) {
-            head.addAll(List.of("metricValue", "metricUnit"));
+            head.addAll(LAST_METRIC);
         }
         head.add("text");
         return head;
@@ -115,11 +120,17 @@ final class CsvLayout implements Block.Layout<Boolean> {
         columns.add(key(column));
         if (column.unitInCells()) {
             columns.add(key(column) + " unit");
+            if (column.system() == UnitSystem.BOTH) {
+                columns.add(key(column) + " metricValue");
+                columns.add(key(column) + " metricUnit");
+            }
         }
     }
 
     private static String key(ShownColumn column) {
-        return withUnit(column.column().key(), column.unit());
+        String key = column.column().key();
+        boolean taken = Stream.of(FIRST, LAST, LAST_METRIC, List.of("text")).anyMatch(names -> names.contains(key));
+        return withUnit(taken ? "table" + Character.toUpperCase(key.charAt(0)) + key.substring(1) : key, column.unit());
     }
 
     private static String withUnit(String key, String unit) {
@@ -132,7 +143,11 @@ final class CsvLayout implements Block.Layout<Boolean> {
                 cell.<String>fold(figure -> number(figure, column.system()), this::field, reason -> "", () -> "");
         row.put(key, value);
         if (column.unitInCells()) {
-            ShownColumn.figure(cell).ifPresent(figure -> row.put(key + " unit", signs.unit(figure, column.system())));
+            ShownColumn.figure(cell).ifPresent(figure -> {
+                row.put(key + " unit", signs.unit(figure, column.system()));
+                row.put(key + " metricValue", number(figure, UnitSystem.METRIC));
+                row.put(key + " metricUnit", signs.unit(figure, UnitSystem.METRIC));
+            });
         }
         String missing = cell.<String>fold(
                 figure -> "",

@@ -8,8 +8,9 @@ import java.util.List;
  * The format {@code csv}: RFC 4180, one table with a head, lines ended by CR LF, numbers in full.
  *
  * <p>Columns: {@code question} and {@code block} tell what a line is. Then come the columns of the report's tables and drawings, each by its key
- * with its unit in brackets, such as {@code roadSpeed [mph]}; a line of a table fills these. Every other line fills the last columns:
- * {@code name}, {@code value}, {@code unit}, {@code text}. With both unit systems there are also {@code metricValue} and {@code metricUnit}. A
+ * with its unit in brackets, such as {@code roadSpeed [mph]}, or followed by columns for the unit where its figures differ in it; a line
+ * of a table fills these. Every other line fills the last columns: {@code name}, {@code value}, {@code unit}, {@code text}, and with both unit
+ * systems {@code metricValue} and {@code metricUnit}. A table column with one of these names is written as, for instance, {@code tableName}. A
  * missing figure leaves its place empty and says why under {@code text}.
  *
  * <p>A text that a spreadsheet would take for a formula is preceded by an apostrophe.

@@ -3,9 +3,10 @@ package drivetrain.report.text;
 /**
  * How many columns of a screen a text takes.
  *
- * <p>Two for the wide and full-width signs of East Asian scripts and for pictographs, none for combining marks, one for all else; the blocks
- * are those of Unicode Standard Annex 11, taken whole, so that a few narrow signs among them count two. Not covered: signs whose width a screen chooses (taken as one), and signs that a
- * screen joins into one, such as flags (counted one by one, so that a line comes out shorter than counted, never longer).
+ * <p>Two for the wide and full-width signs of East Asian scripts and for pictographs, none for combining marks, one for all else. The blocks
+ * are those of Unicode Standard Annex 11, taken whole, so that a few narrow signs among them count two. Not covered: signs whose width a
+ * screen chooses (taken as one), and signs that a screen joins into one, such as flags (counted one by one, so that a line comes out shorter
+ * than counted, never longer).
  */
 final class DisplayWidth {
 

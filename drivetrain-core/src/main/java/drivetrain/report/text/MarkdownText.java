@@ -50,6 +50,6 @@ public final class MarkdownText {
         if (escaped.matches("[-+=].*")) {
             return "\\" + escaped;
         }
-        return escaped.replaceFirst("^([0-9]+)([.)])", "$1\\\\$2");
+        return escaped.replaceFirst("^([0-9]+)([.)])(?=\\s|$)", "$1\\\\$2");
     }
 }
