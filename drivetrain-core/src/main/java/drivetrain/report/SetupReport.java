@@ -3,6 +3,8 @@ package drivetrain.report;
 import drivetrain.combination.Combination;
 import drivetrain.combination.Part;
 import drivetrain.combination.Slot;
+import drivetrain.combination.Vehicle;
+import drivetrain.engine.Engine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -65,7 +67,7 @@ public final class SetupReport {
                     Cell.of(slot.word()),
                     Cell.of(choice.orElse(unchosen(slot))),
                     PartWords.part(combination, slot)
-                            .map(part -> Cell.of(meaning(part, slot)))
+                            .map(part -> Cell.of(meaning(part)))
                             .orElse(Cell.empty())));
         }
         return new Grid(
@@ -86,10 +88,13 @@ public final class SetupReport {
         };
     }
 
-    private static String meaning(Part<?> part, Slot slot) {
+    private static String meaning(Part<?> part) {
         String figures = PartWords.figures(part.item());
         if (part.isLiteral()) {
             return figures.equals(part.name()) ? PartWords.ratio(part.item()) : figures;
+        }
+        if (part.item() instanceof Engine || part.item() instanceof Vehicle) {
+            return part.description();
         }
         return part.description().isEmpty() ? figures : part.description() + " (" + figures + ")";
     }
