@@ -65,7 +65,7 @@ public final class SetupReport {
                     Cell.of(slot.word()),
                     Cell.of(choice.orElse(unchosen(slot))),
                     PartWords.part(combination, slot)
-                            .map(part -> Cell.of(meaning(part, slot)))
+                            .map(part -> Cell.of(meaning(part)))
                             .orElse(Cell.empty())));
         }
         return new Grid(
@@ -86,7 +86,7 @@ public final class SetupReport {
         };
     }
 
-    private static String meaning(Part<?> part, Slot slot) {
+    private static String meaning(Part<?> part) {
         String figures = PartWords.figures(part.item());
         if (part.isLiteral()) {
             return figures.equals(part.name()) ? PartWords.ratio(part.item()) : figures;
