@@ -104,8 +104,14 @@ class ArchitectureTest {
                     "..util..", "..common..", "..helper..", "..manager..", "..impl..", "..service..", "..model..");
 
     @ArchTest
-    static final ArchRule keepsPublicTypesImmutable =
-            fields().that().areDeclaredInClassesThat().arePublic().should().beFinal();
+    static final ArchRule keepsPublicTypesImmutable = fields().that()
+            .areDeclaredInClassesThat()
+            .arePublic()
+            .and()
+            .areDeclaredInClassesThat()
+            .haveSimpleNameNotEndingWith("Builder")
+            .should()
+            .beFinal();
 
     @ArchTest
     static final ArchRule exposesOnlyConstants =
