@@ -20,11 +20,11 @@ public record Session(Setup setup, Specification kept, Timeline timeline, UnitSy
      * Starts a session in which nothing is chosen.
      *
      * @param shelf the parts that a name can mean
-     * @return the session, in US and metric units and with tables
+     * @return the session, in US units and with tables
      */
     public static Session on(Shelf shelf) {
         Setup nothing = new Setup(Specification.empty(), shelf);
-        return new Session(nothing, Specification.empty(), Timeline.empty(), UnitSystem.BOTH, OutputForm.TABLE);
+        return new Session(nothing, Specification.empty(), Timeline.empty(), UnitSystem.US, OutputForm.TABLE);
     }
 
     /**
