@@ -89,16 +89,11 @@ final class YamlNotation implements Notation {
     }
 
     private static ScalarType plainType(String text) {
-        switch (text) {
-            case "", "~", "null", "Null", "NULL":
-                return ScalarType.NOTHING;
-            case "true", "false":
-                return ScalarType.FLAG;
-            default:
-                boolean number = text.length() <= Limits.TEXT_CHARACTERS
-                        && NUMBER.matcher(text).matches();
-                return number ? ScalarType.NUMBER : ScalarType.TEXT;
-        }
+        return switch (text) {
+            case "", "~", "null", "Null", "NULL" -> ScalarType.NOTHING;
+            case "true", "false" -> ScalarType.FLAG;
+            default -> NUMBER.matcher(text).matches() ? ScalarType.NUMBER : ScalarType.TEXT;
+        };
     }
 
     /**

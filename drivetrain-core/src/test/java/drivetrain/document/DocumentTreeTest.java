@@ -52,7 +52,8 @@ class DocumentTreeTest {
 
     @Test
     void placesEveryJsonValue() {
-        Node root = read("{\"a\": \"one\",\n \"b\": 2.50, \"c\": [true, null],\n\"d\": \"\\u00e9\"}", DocumentFormat.JSON);
+        Node root =
+                read("{\"a\": \"one\",\n \"b\": 2.50, \"c\": [true, null],\n\"d\": \"\\u00e9\"}", DocumentFormat.JSON);
         assertThat(scalar(root, "a")).isEqualTo(new Scalar(new Place("f", 1, 8), ScalarType.TEXT, "one", true));
         assertThat(scalar(root, "b")).isEqualTo(new Scalar(new Place("f", 2, 7), ScalarType.NUMBER, "2.50", true));
         assertThat(((Group) root).entries().get("b").place()).isEqualTo(new Place("f", 2, 2));
@@ -75,20 +76,49 @@ class DocumentTreeTest {
     /** YAML 1.2.2, 10.3.2, core schema, restricted to decimal numbers; everything else that is not quoted is a text. */
     @ParameterizedTest
     @CsvSource({
-        "4.10,NUMBER", "-1,NUMBER", "+5,NUMBER", ".5,NUMBER", "5.,NUMBER", "1e999,NUMBER", "1E-3,NUMBER", "007,NUMBER",
-        "true,FLAG", "false,FLAG", "null,NOTHING", "~,NOTHING", "'',NOTHING",
-        "yes,TEXT", "no,TEXT", "off,TEXT", "True,TEXT", "41:11,TEXT", "41/11,TEXT", "0x1F,TEXT", "1_000,TEXT", ".inf,TEXT", ".nan,TEXT",
-        "NaN,TEXT", "2001-12-14,TEXT", "1e,TEXT", "e5,TEXT", ".,TEXT", "650 rpm,TEXT"
+        "4.10,NUMBER",
+        "-1,NUMBER",
+        "+5,NUMBER",
+        ".5,NUMBER",
+        "5.,NUMBER",
+        "1e999,NUMBER",
+        "1E-3,NUMBER",
+        "007,NUMBER",
+        "true,FLAG",
+        "false,FLAG",
+        "null,NOTHING",
+        "~,NOTHING",
+        "'',NOTHING",
+        "yes,TEXT",
+        "no,TEXT",
+        "off,TEXT",
+        "True,TEXT",
+        "41:11,TEXT",
+        "41/11,TEXT",
+        "0x1F,TEXT",
+        "1_000,TEXT",
+        ".inf,TEXT",
+        ".nan,TEXT",
+        "NaN,TEXT",
+        "2001-12-14,TEXT",
+        "1e,TEXT",
+        "e5,TEXT",
+        ".,TEXT",
+        "650 rpm,TEXT"
     })
     void tellsWhatAnUnquotedYamlScalarIs(String text, ScalarType type) {
-        assertThat(scalar(read("a: " + text + "\n", DocumentFormat.YAML), "a").type()).isEqualTo(type);
+        assertThat(scalar(read("a: " + text + "\n", DocumentFormat.YAML), "a").type())
+                .isEqualTo(type);
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"4.10", "true", "null", "", "~"})
     void takesAQuotedYamlScalarForAText(String text) {
-        assertThat(scalar(read("a: \"" + text + "\"\n", DocumentFormat.YAML), "a").type()).isEqualTo(ScalarType.TEXT);
-        assertThat(scalar(read("a: '" + text + "'\n", DocumentFormat.YAML), "a").type()).isEqualTo(ScalarType.TEXT);
+        assertThat(scalar(read("a: \"" + text + "\"\n", DocumentFormat.YAML), "a")
+                        .type())
+                .isEqualTo(ScalarType.TEXT);
+        assertThat(scalar(read("a: '" + text + "'\n", DocumentFormat.YAML), "a").type())
+                .isEqualTo(ScalarType.TEXT);
     }
 
     @ParameterizedTest
@@ -158,14 +188,17 @@ class DocumentTreeTest {
     void readsCharactersBeyondTheFirstPlaneAcrossEveryBoundary(int count) {
         for (int before = 1010; before < 1030; before++) {
             String text = "x".repeat(before) + "\uD83D\uDE99".repeat(count);
-            assertThat(scalar(read("a: \"" + text + "\"\n", DocumentFormat.YAML), "a").text())
+            assertThat(scalar(read("a: \"" + text + "\"\n", DocumentFormat.YAML), "a")
+                            .text())
                     .isEqualTo(text);
         }
     }
 
     @Test
     void keepsFieldsInOrder() {
-        assertThat(((Group) read("z: 1\na: 2\nm: 3\n", DocumentFormat.YAML)).entries().keySet())
+        assertThat(((Group) read("z: 1\na: 2\nm: 3\n", DocumentFormat.YAML))
+                        .entries()
+                        .keySet())
                 .containsExactly("z", "a", "m");
     }
 }

@@ -56,7 +56,9 @@ class SourceBytesTest {
     void readsTheShortestTexts() {
         assertThat(SourceBytes.decode("f", new byte[0]).text()).isEmpty();
         assertThat(SourceBytes.decode("f", new byte[] {'x'}).text()).isEqualTo("x");
-        assertThat(SourceBytes.decode("f", "\u00E9".getBytes(StandardCharsets.UTF_8)).text()).isEqualTo("\u00E9");
+        assertThat(SourceBytes.decode("f", "\u00E9".getBytes(StandardCharsets.UTF_8))
+                        .text())
+                .isEqualTo("\u00E9");
     }
 
     @Test

@@ -34,8 +34,21 @@ class SourceTextTest {
 
     @ParameterizedTest
     @CsvSource({
-        "0,U+0000", "7,U+0007", "1B,U+001B", "7F,U+007F", "85,U+0085", "9B,U+009B", "D800,U+D800", "DFFF,U+DFFF", "FEFF,U+FEFF",
-        "FFFE,U+FFFE", "FDD0,U+FDD0", "2028,U+2028", "2029,U+2029", "202E,U+202E", "2066,U+2066"
+        "0,U+0000",
+        "7,U+0007",
+        "1B,U+001B",
+        "7F,U+007F",
+        "85,U+0085",
+        "9B,U+009B",
+        "D800,U+D800",
+        "DFFF,U+DFFF",
+        "FEFF,U+FEFF",
+        "FFFE,U+FFFE",
+        "FDD0,U+FDD0",
+        "2028,U+2028",
+        "2029,U+2029",
+        "202E,U+202E",
+        "2066,U+2066"
     })
     void refusesCharactersThatSteerATerminalOrCannotBeSeen(String hex, String name) {
         String text = "a: 1\nb: x" + (char) Integer.parseInt(hex, 16) + "y";
