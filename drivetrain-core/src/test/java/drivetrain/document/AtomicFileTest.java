@@ -55,7 +55,8 @@ class AtomicFileTest {
 
     @Test
     void keepsASymbolicLinkAndReplacesItsTarget() throws IOException {
-        Path target = Files.writeString(Files.createDirectory(folder.resolve("real")).resolve("order.yaml"), "old");
+        Path target =
+                Files.writeString(Files.createDirectory(folder.resolve("real")).resolve("order.yaml"), "old");
         Path link = Files.createSymbolicLink(folder.resolve("link.yaml"), target);
         AtomicFile.write(link, "new");
         assertThat(link).isSymbolicLink().hasContent("new");
@@ -77,7 +78,8 @@ class AtomicFileTest {
     @Test
     void sweepsOnlyItsOwnTemporariesAndOnlyOldOnes() throws IOException {
         FileTime old = FileTime.from(Instant.now().minusSeconds(120));
-        for (String name : List.of(".order.yaml.1a.part", ".other.yaml.1a.part", "order.yaml.1a.part", ".order.yaml.1a")) {
+        for (String name :
+                List.of(".order.yaml.1a.part", ".other.yaml.1a.part", "order.yaml.1a.part", ".order.yaml.1a")) {
             Files.setLastModifiedTime(Files.createFile(folder.resolve(name)), old);
         }
         Files.createFile(folder.resolve(".order.yaml.2b.part"));
@@ -111,7 +113,8 @@ class AtomicFileTest {
         AtomicFile.write(file, Writer.text(0));
         for (int i = 0; i < KILLS; i++) {
             Process writer = new ProcessBuilder(
-                            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                            Path.of(System.getProperty("java.home"), "bin", "java")
+                                    .toString(),
                             "-XX:TieredStopAtLevel=1",
                             "-cp",
                             System.getProperty("java.class.path"),
@@ -119,7 +122,9 @@ class AtomicFileTest {
                             file.toString())
                     .redirectErrorStream(true)
                     .start();
-            assertThat(writer.getInputStream().read()).as("the writer has begun").isEqualTo('!');
+            assertThat(writer.getInputStream().read())
+                    .as("the writer has begun")
+                    .isEqualTo('!');
             Thread.sleep(37L * i + 5L);
             writer.destroyForcibly();
             assertThat(writer.waitFor(60, TimeUnit.SECONDS)).isTrue();

@@ -90,7 +90,8 @@ class CatalogDocumentTest {
         assertThat(curve.points().get(3).torque()).isEqualTo(Torque.ofPoundFeet(460));
         assertThat(item(PartKind.ENGINE, "i6-4.2").torque()).isInstanceOf(PeakEstimate.class);
         assertThat(item(PartKind.ENGINE, "crate-unknown").torque()).isEqualTo(new NoTorque());
-        TorqueCurve measured = (TorqueCurve) item(PartKind.ENGINE, "i4-2.5-diesel").torque();
+        TorqueCurve measured =
+                (TorqueCurve) item(PartKind.ENGINE, "i4-2.5-diesel").torque();
         assertThat(measured.points().get(0).torque()).isEqualTo(Torque.ofNewtonMeters(190));
     }
 
@@ -191,13 +192,14 @@ class CatalogDocumentTest {
 
     @Test
     void suggestsTheNearestFieldAndWord() {
-        assertThat(Refused.by(() -> parse(Samples.catalogOf("engine:\n  - name: x\n"))).suggestions())
+        assertThat(Refused.by(() -> parse(Samples.catalogOf("engine:\n  - name: x\n")))
+                        .suggestions())
                 .startsWith("engines");
         assertThat(Refused.by(() -> parse(Samples.catalogOf("tires:\n  - {name: x, siez: 205R16}\n")))
                         .suggestions())
                 .startsWith("size");
-        assertThat(Refused.by(() -> parse(Samples.catalogOf(
-                                "transferCases:\n  - {name: x, high: 1.00, drive: part time}\n")))
+        assertThat(Refused.by(() -> parse(
+                                Samples.catalogOf("transferCases:\n  - {name: x, high: 1.00, drive: part time}\n")))
                         .suggestions())
                 .containsExactly("part-time");
     }
@@ -220,13 +222,16 @@ class CatalogDocumentTest {
     void clipsATitleThatIsJoinedFromVeryMany() throws IOException {
         Path first = file("1.yaml", Samples.catalogOf("").replace("Test shelf", "x".repeat(150)));
         Path second = file("2.yaml", Samples.catalogOf("").replace("Test shelf", "y".repeat(150)));
-        assertThat(CatalogDocument.read(List.of(first, second)).title()).hasSize(203).endsWith("yyy...");
+        assertThat(CatalogDocument.read(List.of(first, second)).title())
+                .hasSize(203)
+                .endsWith("yyy...");
     }
 
     @Test
     void refusesANameThatTwoDocumentsGiveWithBothPlaces() throws IOException {
         Path axles = file("axles.yaml", Samples.catalogOf("axles:\n  - {name: a, ratio: 41/10}\n"));
-        Path more = file("more.yaml", Samples.catalogOf("axles:\n  - {name: b, ratio: 37/9}\n  - {name: a, ratio: 37/9}\n"));
+        Path more = file(
+                "more.yaml", Samples.catalogOf("axles:\n  - {name: b, ratio: 37/9}\n  - {name: a, ratio: 37/9}\n"));
         assertThat(Refused.sentence(() -> CatalogDocument.read(List.of(axles, more))))
                 .startsWith(more + ":6:12: axle \"a\": is on the shelf already, from " + axles + ":5;");
     }
@@ -242,8 +247,8 @@ class CatalogDocumentTest {
 
     @Test
     void letsOneNameStandForPartsOfDifferentKinds() {
-        Catalog catalog = parse(Samples.catalogOf(
-                "axles:\n  - {name: a, ratio: 41/10}\noverdrives:\n  - {name: a, ratio: 0.78}\n"));
+        Catalog catalog = parse(
+                Samples.catalogOf("axles:\n  - {name: a, ratio: 41/10}\noverdrives:\n  - {name: a, ratio: 0.78}\n"));
         assertThat(catalog.find(PartKind.AXLE, "a")).isPresent();
         assertThat(catalog.find(PartKind.OVERDRIVE, "a")).isPresent();
     }

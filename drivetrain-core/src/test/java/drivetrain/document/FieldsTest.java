@@ -45,7 +45,9 @@ class FieldsTest {
                         .place())
                 .contains(new Place("f", 1, 1));
         assertThat(Refused.by(() -> fields.made(() -> {
-                            throw Refusal.of("part", "", "is wrong").in(new Place("g", 7, 0)).asException();
+                            throw Refusal.of("part", "", "is wrong")
+                                    .in(new Place("g", 7, 0))
+                                    .asException();
                         }))
                         .place())
                 .contains(new Place("g", 7, 0));
@@ -65,7 +67,9 @@ class FieldsTest {
                         .place())
                 .contains(new Place("f", 1, 7));
         assertThat(Refused.by(() -> value.literal(text -> {
-                            throw Refusal.of("x", text, "is wrong").in(new Place("g", 3, 0)).asException();
+                            throw Refusal.of("x", text, "is wrong")
+                                    .in(new Place("g", 3, 0))
+                                    .asException();
                         }))
                         .place())
                 .contains(new Place("g", 3, 0));

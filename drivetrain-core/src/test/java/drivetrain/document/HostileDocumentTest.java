@@ -112,8 +112,8 @@ class HostileDocumentTest {
                 } catch (RefusedException e) {
                     Refused.requireReadable(e);
                     long taken = processorTime() - start;
-                    System.out.println((taken < MOST_NANOSECONDS ? "refused " : "too late ") + taken / 1_000_000 + " ms "
-                            + e.getMessage());
+                    System.out.println((taken < MOST_NANOSECONDS ? "refused " : "too late ") + taken / 1_000_000
+                            + " ms " + e.getMessage());
                 }
                 Files.delete(file);
             }

@@ -33,8 +33,17 @@ class JsonTextTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0.0,0.0", "-0.0,-0.0", "65.0,65.0", "4.1,4.1", "1.0E-5,1.0E-5", "2.0E-3,0.002", "1.0E22,1.0E22", "2.2250738585072014E-308,2.2250738585072014E-308",
-        "5.684341886080802E-14,5.684341886080802E-14"})
+    @CsvSource({
+        "0.0,0.0",
+        "-0.0,-0.0",
+        "65.0,65.0",
+        "4.1,4.1",
+        "1.0E-5,1.0E-5",
+        "2.0E-3,0.002",
+        "1.0E22,1.0E22",
+        "2.2250738585072014E-308,2.2250738585072014E-308",
+        "5.684341886080802E-14,5.684341886080802E-14"
+    })
     void writesTheShortestNumber(double number, String digits) {
         assertThat(JsonText.write(Map.of("n", number))).isEqualTo("{\"n\":" + digits + "}");
     }
@@ -47,7 +56,8 @@ class JsonTextTest {
             double number = Double.longBitsToDouble(random.nextLong());
             if (Double.isFinite(number)) {
                 String line = JsonText.write(Map.of("n", number));
-                assertThat(new ObjectMapper().readTree(line).get("n").doubleValue()).isEqualTo(number);
+                assertThat(new ObjectMapper().readTree(line).get("n").doubleValue())
+                        .isEqualTo(number);
             }
         }
     }

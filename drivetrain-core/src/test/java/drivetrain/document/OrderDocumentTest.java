@@ -24,10 +24,59 @@ class OrderDocumentTest {
 
     /** Texts that notations like to take for something else. */
     static final List<String> AWKWARD = List.of(
-            "4.10", "41:11", "true", "no", "null", "~", "0x1F", "1e3", "1_000", "2001-12-14", "2001-12-14T21:59:43Z", ".5", "-", "- x", "?", ": x",
-            "a: b", "a #b", "#b", "'", "\"", "\"x\"", "\\", "a\\nb", "&x", "*x", "!x", "|", ">", "%x", "@x", "`x`", "{}", "[x]", ",", " x", "x ",
-            "x,", "N\u00B7m", "\uD83D\uDE99 \u4E2D", "31.7\"", "7.50-16 diameter 31.7 in", "$x", "\u00A0x", "a\u00A0", "y", "Off", "=", "<<", "0o7",
-            "12e03", "+1", "1,000");
+            "4.10",
+            "41:11",
+            "true",
+            "no",
+            "null",
+            "~",
+            "0x1F",
+            "1e3",
+            "1_000",
+            "2001-12-14",
+            "2001-12-14T21:59:43Z",
+            ".5",
+            "-",
+            "- x",
+            "?",
+            ": x",
+            "a: b",
+            "a #b",
+            "#b",
+            "'",
+            "\"",
+            "\"x\"",
+            "\\",
+            "a\\nb",
+            "&x",
+            "*x",
+            "!x",
+            "|",
+            ">",
+            "%x",
+            "@x",
+            "`x`",
+            "{}",
+            "[x]",
+            ",",
+            " x",
+            "x ",
+            "x,",
+            "N\u00B7m",
+            "\uD83D\uDE99 \u4E2D",
+            "31.7\"",
+            "7.50-16 diameter 31.7 in",
+            "$x",
+            "\u00A0x",
+            "a\u00A0",
+            "y",
+            "Off",
+            "=",
+            "<<",
+            "0o7",
+            "12e03",
+            "+1",
+            "1,000");
 
     @TempDir
     Path folder;
@@ -57,8 +106,7 @@ class OrderDocumentTest {
                         Map.entry(Slot.TIRE, "285/75R16 122/119Q rollout 2510 mm"),
                         Map.entry(Slot.FRONT_TIRE, "at-285-75r16"));
         assertThat(order.cruise()).contains("65 mph");
-        assertThat(order.notes())
-                .isEqualTo("The customer tows a light trailer.\n\n- quiet at 65 mph\n  matters most");
+        assertThat(order.notes()).isEqualTo("The customer tows a light trailer.\n\n- quiet at 65 mph\n  matters most");
         assertThat(OrderDocument.readPacked("drivetrain/document/order.yaml")).isEqualTo(order);
     }
 
@@ -79,7 +127,8 @@ class OrderDocumentTest {
         assertThat(OrderDocument.text(sample(), DocumentFormat.YAML))
                 .isEqualTo(Samples.ORDER.replace("frontAxle: 4.10", "frontAxle: \"4.10\""));
         assertThat(OrderDocument.text(sample().noting(""), DocumentFormat.JSON))
-                .startsWith("{\n  \"document\": \"drivetrain-order\",\n  \"version\": 1,\n  \"title\": \"Coast tourer\",\n")
+                .startsWith(
+                        "{\n  \"document\": \"drivetrain-order\",\n  \"version\": 1,\n  \"title\": \"Coast tourer\",\n")
                 .endsWith("  \"cruise\": \"65 mph\"\n}\n");
     }
 
@@ -115,7 +164,13 @@ class OrderDocumentTest {
     @EnumSource(DocumentFormat.class)
     void keepsAwkwardTexts(DocumentFormat format) {
         for (String awkward : AWKWARD) {
-            for (String notes : List.of("", awkward, awkward + "\n", "\n" + awkward, awkward + "\r\n" + awkward, "a\n\n\n" + awkward + "b")) {
+            for (String notes : List.of(
+                    "",
+                    awkward,
+                    awkward + "\n",
+                    "\n" + awkward,
+                    awkward + "\r\n" + awkward,
+                    "a\n\n\n" + awkward + "b")) {
                 Specification order = new Specification(
                         awkward, Map.of(Slot.TIRE, awkward, Slot.REAR_AXLE, awkward), Optional.of("65 mph"), notes);
                 String text = OrderDocument.text(order, format);
@@ -129,9 +184,11 @@ class OrderDocumentTest {
     void refusesToWriteWhatCannotBeKept(DocumentFormat format) {
         for (String lost : List.of("", " ", "a\nb", "a\u001b[31m", "a\tb", "\uD83D", "x".repeat(401))) {
             Specification order = Specification.empty().with(Slot.ENGINE, lost);
-            assertThat(Refused.sentence(() -> OrderDocument.text(order, format))).startsWith("order:");
+            assertThat(Refused.sentence(() -> OrderDocument.text(order, format)))
+                    .startsWith("order:");
         }
-        assertThat(Refused.sentence(() -> OrderDocument.text(Specification.empty().cruisingAt("fast"), format)))
+        assertThat(Refused.sentence(
+                        () -> OrderDocument.text(Specification.empty().cruisingAt("fast"), format)))
                 .contains("speed \"fast\"");
     }
 
@@ -156,7 +213,9 @@ class OrderDocumentTest {
     @Test
     void doesNotAskWhetherAPartExists() {
         String text = "document: drivetrain-order\nversion: 1\nengine: no-such-engine\nhubs: 1.5\n";
-        assertThat(parse(text).choices()).containsEntry(Slot.ENGINE, "no-such-engine").containsEntry(Slot.HUBS, "1.5");
+        assertThat(parse(text).choices())
+                .containsEntry(Slot.ENGINE, "no-such-engine")
+                .containsEntry(Slot.HUBS, "1.5");
     }
 
     @Test

@@ -72,7 +72,11 @@ class SchemaTest {
     }
 
     @ParameterizedTest
-    @CsvFileSource(resources = "schema-mutations.csv", numLinesToSkip = 2, ignoreLeadingAndTrailingWhitespace = false, delimiter = '|')
+    @CsvFileSource(
+            resources = "schema-mutations.csv",
+            numLinesToSkip = 2,
+            ignoreLeadingAndTrailingWhitespace = false,
+            delimiter = '|')
     void refusesAMutatedSampleAsTheReaderDoes(String kind, String old, String mutated) {
         String sample = kind.equals("catalog") ? Samples.CATALOG : Samples.ORDER;
         assertThat(sample).contains(old.translateEscapes());
@@ -80,7 +84,10 @@ class SchemaTest {
         assertThat(faults(kind.equals("catalog") ? CATALOG : ORDER, text)).isNotEmpty();
         assertThat(Refused.by(() -> {
                     if (kind.equals("catalog")) {
-                        CatalogDocument.parse("f", text.replace("    torqueCurveFile: curves/i4-2.5-diesel.csv\n", ""), DocumentFormat.YAML);
+                        CatalogDocument.parse(
+                                "f",
+                                text.replace("    torqueCurveFile: curves/i4-2.5-diesel.csv\n", ""),
+                                DocumentFormat.YAML);
                     } else {
                         OrderDocument.parse("f", text, DocumentFormat.YAML);
                     }
@@ -99,7 +106,9 @@ class SchemaTest {
             String reference = catalog.at("/properties/" + list + "/items/$ref").stringValue();
             requireSame(parts.get(reference.substring("#/$defs/".length())), reader.fields());
         }
-        requireSame(catalog.at("/properties/houseLimits"), HouseLimits.packed().values().keySet());
+        requireSame(
+                catalog.at("/properties/houseLimits"),
+                HouseLimits.packed().values().keySet());
         Map<String, List<String>> groups = Map.of(
                 "/curvePoint", EngineFields.POINT,
                 "/peaks", EngineFields.PEAKS,
