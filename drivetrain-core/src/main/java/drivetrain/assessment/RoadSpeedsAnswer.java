@@ -71,8 +71,15 @@ public record RoadSpeedsAnswer(AngularSpeed engineSpeed, List<Row> rows, Rolling
     }
 
     private static List<Row> rows(GearTrain train, RollingCircumference rolling, AngularSpeed engineSpeed) {
+        List<DriveGear> gears = new ArrayList<>();
+        for (DriveGear gear : train.gears()) {
+            if (gear.reverse()) {
+                gears.add(gear);
+            }
+        }
+        gears.addAll(train.byTotalRatio());
         List<Row> rows = new ArrayList<>();
-        for (DriveGear gear : train.byTotalRatio()) {
+        for (DriveGear gear : gears) {
             rows.add(new Row(gear, gear.speedAt(engineSpeed, rolling.radius()), gear.driveshaftSpeedAt(engineSpeed)));
         }
         return rows;

@@ -39,8 +39,8 @@ public final class FindingsReport {
                         ? "This package keeps every limit that was checked"
                         : "Nothing speaks against this package";
         return start
-                + (marginal > 0 ? ", with " + marginal + " close to the limit" : "")
-                + (open > 0 ? "; " + open + (open == 1 ? " check was" : " checks were") + " not evaluated" : "")
+                + (marginal > 0 ? ", with " + (marginal == 1 ? "one" : marginal) + " close to the limit" : "")
+                + (open > 0 ? "; " + (open == 1 ? "one check was" : open + " checks were") + " not evaluated" : "")
                 + ".";
     }
 

@@ -3,6 +3,8 @@ package drivetrain.report;
 import drivetrain.combination.Combination;
 import drivetrain.combination.Part;
 import drivetrain.combination.Slot;
+import drivetrain.combination.Vehicle;
+import drivetrain.engine.Engine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -90,6 +92,9 @@ public final class SetupReport {
         String figures = PartWords.figures(part.item());
         if (part.isLiteral()) {
             return figures.equals(part.name()) ? PartWords.ratio(part.item()) : figures;
+        }
+        if (part.item() instanceof Engine || part.item() instanceof Vehicle) {
+            return part.description();
         }
         return part.description().isEmpty() ? figures : part.description() + " (" + figures + ")";
     }

@@ -68,7 +68,7 @@ public final class Vocabulary {
         }
         Word first = words.get(0);
         Command command = named(first.text())
-                .orElseThrow(() -> Refusal.of("word", shortened(first.text()), "is not a word that this shell knows")
+                .orElseThrow(() -> Refusal.of("word", shortened(first.text()), "is not known here")
                         .allowing("the words that \"help\" lists")
                         .suggesting(near(first.text()))
                         .in(Line.place(first.textStart()))

@@ -22,6 +22,10 @@ public final class Demo {
 
     private Demo() {}
 
+    static List<String> documents() {
+        return DOCUMENTS;
+    }
+
     /**
      * Returns the shelf, which is read when a name first needs it.
      *

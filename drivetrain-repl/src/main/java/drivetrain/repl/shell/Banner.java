@@ -9,7 +9,7 @@ final class Banner {
 
     static List<String> lines() {
         return List.of(
-                "Drivetrain " + Manuals.version() + ": will it cruise, will it crawl",
+                "Drivetrain " + Manuals.version(),
                 "First: open demo, then cruise 65 mph",
                 "tour shows more, help lists the words");
     }

@@ -4,7 +4,9 @@ import drivetrain.refusal.Refusal;
 import drivetrain.refusal.RefusedException;
 import drivetrain.repl.command.Interpreter;
 import drivetrain.repl.command.Result;
+import drivetrain.repl.session.OutputForm;
 import drivetrain.repl.session.Session;
+import drivetrain.report.Report;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
@@ -21,6 +23,7 @@ final class Batch {
 
     private Session session;
     private int status = ExitStatus.GOOD;
+    private boolean hasAnswered;
     private boolean isOver;
 
     Batch(Interpreter interpreter, Session start, Paper paper, PrintStream out, Messages messages, boolean keepsGoing) {
@@ -68,7 +71,7 @@ final class Batch {
 
     private void accept(Result result) {
         Session next = result.session();
-        result.answer().ifPresent(answer -> out.print(AnswerText.of(answer, next.output(), paper.page(next.units()))));
+        result.answer().ifPresent(answer -> write(answer, next));
         session = next;
         isOver = result.isLast();
         if (out.checkError()) {
@@ -76,6 +79,16 @@ final class Batch {
             fail(ExitStatus.FILE);
             isOver = true;
         }
+    }
+
+    /** Writes an answer; where people read, an empty line stands between it and the one before. */
+    private void write(Report answer, Session next) {
+        boolean machine = next.output() == OutputForm.JSON || next.output() == OutputForm.CSV;
+        if (hasAnswered && !machine) {
+            out.print("\n");
+        }
+        out.print(AnswerText.of(answer, next.output(), paper.page(next.units())));
+        hasAnswered = true;
     }
 
     private void fail(int failure) {

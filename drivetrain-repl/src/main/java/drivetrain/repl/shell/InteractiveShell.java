@@ -6,6 +6,7 @@ import drivetrain.repl.command.Interpreter;
 import drivetrain.repl.command.Result;
 import drivetrain.repl.command.Vocabulary;
 import drivetrain.repl.session.Session;
+import drivetrain.report.text.Styler;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -20,6 +21,15 @@ import org.jline.terminal.TerminalBuilder;
 
 /** The shell that somebody types at. */
 final class InteractiveShell {
+
+    /** What the list of completions would mark by color. */
+    private static final List<String> COLORED = List.of(
+            LineReader.COMPLETION_STYLE_DESCRIPTION,
+            LineReader.COMPLETION_STYLE_LIST_DESCRIPTION,
+            LineReader.COMPLETION_STYLE_STARTING,
+            LineReader.COMPLETION_STYLE_LIST_STARTING,
+            LineReader.COMPLETION_STYLE_GROUP,
+            LineReader.COMPLETION_STYLE_LIST_GROUP);
 
     private final Vocabulary vocabulary;
     private final Interpreter interpreter;
@@ -72,7 +82,7 @@ final class InteractiveShell {
     }
 
     private LineReader reader(Terminal terminal, ShellHistory history) {
-        return LineReaderBuilder.builder()
+        LineReaderBuilder builder = LineReaderBuilder.builder()
                 .terminal(terminal)
                 .appName("drivetrain")
                 .history(history)
@@ -82,8 +92,13 @@ final class InteractiveShell {
                 .option(LineReader.Option.INSERT_TAB, false)
                 .option(LineReader.Option.CASE_INSENSITIVE, true)
                 .option(LineReader.Option.HISTORY_TIMESTAMPED, false)
-                .variable(LineReader.BELL_STYLE, "none")
-                .build();
+                .option(LineReader.Option.COMPLETE_MATCHER_TYPO, false)
+                .option(LineReader.Option.COMPLETE_MATCHER_CAMELCASE, false)
+                .variable(LineReader.BELL_STYLE, "none");
+        if (console.styler(options.color()) == Styler.NONE) {
+            COLORED.forEach(name -> builder.variable(name, "default"));
+        }
+        return builder.build();
     }
 
     /** Runs one line; returns true if it ends the shell. */

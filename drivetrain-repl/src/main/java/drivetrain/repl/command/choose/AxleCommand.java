@@ -1,8 +1,10 @@
 package drivetrain.repl.command.choose;
 
+import drivetrain.combination.Part;
 import drivetrain.combination.PartKind;
 import drivetrain.combination.Slot;
 import drivetrain.combination.Specification;
+import drivetrain.gearing.AxleRatio;
 import drivetrain.repl.command.Arguments;
 import drivetrain.repl.command.Command;
 import drivetrain.repl.command.Manual;
@@ -58,6 +60,9 @@ public final class AxleCommand implements Command {
             return List.of();
         }
         offers.addAll(Shelves.offers(session, PartKind.AXLE));
+        for (Part<AxleRatio> part : session.setup().shelf().catalog().parts(PartKind.AXLE)) {
+            offers.add(new Offer(part.item().text(), part.name()));
+        }
         return offers;
     }
 }

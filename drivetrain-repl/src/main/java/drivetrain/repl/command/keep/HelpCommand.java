@@ -74,7 +74,7 @@ public final class HelpCommand implements Command {
                 .get()
                 .named(asked)
                 .map(Command::manual)
-                .orElseThrow(() -> Refusal.of("word", asked, "is not a word that this shell knows")
+                .orElseThrow(() -> Refusal.of("word", asked, "is not known here")
                         .allowing("the words that \"help\" lists")
                         .suggesting(vocabulary.get().near(asked))
                         .in(Line.place(arguments.get(0).textStart()))
