@@ -119,14 +119,10 @@ public record CruiseAnswer(
                 .from(rolling.working())
                 .from(gear.totalRatioWorking())
                 .input("road speed", "v", Figure.of(speed, Display.ROAD_SPEED), "asked")
-                .step("rolling radius", "r = U / (2 π)", Figure.of(rolling.radius(), Display.DIMENSION))
                 .step("engine speed", "n = v / r · i", Figure.of(engineSpeed, Display.ROTATION));
         unlocked.ifPresent(open -> working.step(
                 "engine speed, converter open", "n' = n / speed ratio", Figure.of(open, Display.ROTATION)));
-        return working.step(
-                        "driveshaft speed",
-                        "n / (i gear · i overdrive · i range)",
-                        Figure.of(driveshaftSpeed, Display.ROTATION))
+        return working.step("driveshaft speed", "n / (i_g · i_a · i_r)", Figure.of(driveshaftSpeed, Display.ROTATION))
                 .source(Source.derived("a wheel that rolls without slip covers its rolling circumference a turn"))
                 .build();
     }

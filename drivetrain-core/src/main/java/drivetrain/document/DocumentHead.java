@@ -1,6 +1,5 @@
 package drivetrain.document;
 
-import drivetrain.refusal.NearNames;
 import drivetrain.refusal.Refusal;
 import java.util.List;
 
@@ -42,10 +41,6 @@ final class DocumentHead {
         if (entry == null) {
             throw Refusal.of("document", "", "does not say what it is")
                     .allowing("\"" + DOCUMENT + ": " + kind + "\"")
-                    .suggesting(
-                            group.entries().size() > Limits.LINE_CHARACTERS
-                                    ? List.of()
-                                    : NearNames.of(DOCUMENT, group.entries().keySet()))
                     .in(group.place())
                     .asException();
         }

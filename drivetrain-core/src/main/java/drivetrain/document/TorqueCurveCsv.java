@@ -112,7 +112,9 @@ public final class TorqueCurveCsv {
     private List<Cell> cells(String line, int number) {
         String[] texts = line.split(",", -1);
         if (line.indexOf('"') >= 0 || texts.length != 2) {
-            String problem = line.indexOf('"') >= 0 ? "has a quotation mark" : "has " + texts.length + " cells";
+            String problem = line.indexOf('"') >= 0
+                    ? "has a quotation mark"
+                    : "has " + texts.length + (texts.length == 1 ? " cell" : " cells");
             throw refusal(line, problem, "two cells with a comma between them", new Place(source.name(), number, 1));
         }
         return List.of(cell(texts[0], number, 1), cell(texts[1], number, texts[0].length() + 2));

@@ -92,11 +92,7 @@ final class YamlNotation implements Notation {
         return switch (text) {
             case "", "~", "null", "Null", "NULL" -> ScalarType.NOTHING;
             case "true", "false" -> ScalarType.FLAG;
-            default -> {
-                boolean number = text.length() <= Limits.TEXT_CHARACTERS
-                        && NUMBER.matcher(text).matches();
-                yield number ? ScalarType.NUMBER : ScalarType.TEXT;
-            }
+            default -> NUMBER.matcher(text).matches() ? ScalarType.NUMBER : ScalarType.TEXT;
         };
     }
 

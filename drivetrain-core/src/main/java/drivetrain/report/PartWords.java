@@ -5,6 +5,8 @@ import drivetrain.combination.Part;
 import drivetrain.combination.Slot;
 import drivetrain.combination.Vehicle;
 import drivetrain.engine.Engine;
+import drivetrain.engine.OperatingPoint;
+import drivetrain.engine.TorqueCurve;
 import drivetrain.gearing.AxleRatio;
 import drivetrain.gearing.HubReduction;
 import drivetrain.gearing.Overdrive;
@@ -46,7 +48,7 @@ final class PartWords {
 
     static String figures(Object item) {
         if (item instanceof Engine engine) {
-            return engine.text();
+            return engine(engine);
         } else if (item instanceof Transmission transmission) {
             return transmission.text();
         } else if (item instanceof TransferCase transfer) {
@@ -63,6 +65,23 @@ final class PartWords {
             return masses(vehicle);
         }
         throw new IllegalArgumentException("no part: " + item);
+    }
+
+    /** The peaks instead of a whole curve, which would fill the screen. */
+    private static String engine(Engine engine) {
+        if (!(engine.torque() instanceof TorqueCurve)) {
+            return engine.text();
+        }
+        List<String> words = new ArrayList<>();
+        engine.peakPower().value().ifPresent(peak -> words.add(peak(Figure.of(peak.power(), Display.POWER), peak)));
+        engine.peakTorque().value().ifPresent(peak -> words.add(peak(Figure.of(peak.torque(), Display.TORQUE), peak)));
+        words.add("max " + Figure.of(engine.maximumSpeed(), Display.ROTATION).text(UnitSystem.US));
+        return String.join(", ", words);
+    }
+
+    private static String peak(Figure greatest, OperatingPoint point) {
+        return greatest.text(UnitSystem.US) + " at "
+                + Figure.of(point.speed(), Display.ROTATION).text(UnitSystem.US);
     }
 
     /** The ratio of a tooth pair as a decimal; empty for every other part. */

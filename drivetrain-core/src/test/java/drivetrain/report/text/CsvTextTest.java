@@ -1,6 +1,7 @@
 package drivetrain.report.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import drivetrain.quantity.Figure;
 import drivetrain.quantity.UnitSystem;
@@ -16,28 +17,31 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import tools.jackson.databind.MappingIterator;
-import tools.jackson.dataformat.csv.CsvMapper;
-import tools.jackson.dataformat.csv.CsvReadFeature;
-import tools.jackson.dataformat.csv.CsvSchema;
 
-/** CSV as a parser of another project reads it. */
+/** CSV as a strict reader of RFC 4180 reads it. */
 class CsvTextTest {
 
-    private static final CsvMapper PARSER =
-            CsvMapper.builder().enable(CsvReadFeature.FAIL_ON_MISSING_COLUMNS).build();
-
     private static List<Map<String, String>> parsed(Report report, UnitSystem units) {
-        String csv = CsvText.of(report, Page.endless(units));
-        try (MappingIterator<Map<String, String>> rows = PARSER.readerFor(Map.class)
-                .with(CsvSchema.emptySchema().withHeader())
-                .readValues(csv)) {
-            return rows.readAll();
-        }
+        return Rfc4180.records(CsvText.of(report, Page.endless(units)));
     }
 
     private static Report facts(Fact... facts) {
         return Report.of("test", new Facts("facts", "", List.of(facts)));
+    }
+
+    /** The examples of RFC 4180, section 2, rules 5 to 7, with a header. */
+    @Test
+    void isReadByAReaderThatReadsTheExamplesOfTheStandard() {
+        String examples =
+                "a,b,c\r\n\"aaa\",\"bbb\",\"ccc\"\r\n\"aaa\",\"b\r\nbb\",\"ccc\"\r\n\"aaa\",\"b\"\"bb\",\"ccc\"\r\n";
+
+        assertThat(Rfc4180.records(examples))
+                .extracting(record -> record.get("b"))
+                .containsExactly("bbb", "b\r\nbb", "b\"bb");
+        for (String wrong :
+                List.of("a\n", "a\r\nb,c\r\n", "a\r\n\"b\r\n", "a\r\nb\"c\r\n", "a,a\r\n", "a\r\nb\tc\r\n")) {
+            assertThatIllegalArgumentException().isThrownBy(() -> Rfc4180.records(wrong));
+        }
     }
 
     @Test

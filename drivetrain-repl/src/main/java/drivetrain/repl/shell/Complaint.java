@@ -100,6 +100,6 @@ final class Complaint {
     }
 
     private static boolean isPlain(String typed) {
-        return typed.chars().allMatch(sign -> sign == '\t' || sign >= ' ' && sign < 0x300 && sign != 0x7F);
+        return typed.chars().allMatch(sign -> sign == '\t' || (sign >= ' ' && sign < 0x300 && sign != 0x7F));
     }
 }

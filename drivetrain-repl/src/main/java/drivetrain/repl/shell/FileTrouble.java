@@ -12,6 +12,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.ReadOnlyFileSystemException;
+import java.util.Objects;
 import java.util.Optional;
 
 /** What went wrong with a file, in the user's words. */
@@ -21,7 +22,7 @@ final class FileTrouble {
 
     /** Words the trouble of a command with a file that the exception names. */
     static Refusal of(UncheckedIOException trouble) {
-        IOException cause = trouble.getCause();
+        IOException cause = Objects.requireNonNull(trouble.getCause());
         String file = cause instanceof FileSystemException located
                 ? Optional.ofNullable(located.getFile()).orElse("")
                 : "";

@@ -25,11 +25,11 @@ final class Screen {
     }
 
     int width() {
-        return terminal.getWidth() > 0 ? terminal.getWidth() : USUAL_WIDTH;
+        return terminal.getSize().getColumns() > 0 ? terminal.getSize().getColumns() : USUAL_WIDTH;
     }
 
     private int height() {
-        return terminal.getHeight() > 0 ? terminal.getHeight() : USUAL_HEIGHT;
+        return terminal.getSize().getRows() > 0 ? terminal.getSize().getRows() : USUAL_HEIGHT;
     }
 
     /** Shows what a command gave back. */

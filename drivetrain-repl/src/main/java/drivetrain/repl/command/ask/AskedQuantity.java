@@ -38,6 +38,6 @@ final class AskedQuantity {
     }
 
     private static boolean isBareNumber(String text) {
-        return !text.isEmpty() && text.chars().allMatch(c -> c >= '0' && c <= '9' || c == '.');
+        return !text.isEmpty() && text.chars().allMatch(c -> (c >= '0' && c <= '9') || c == '.');
     }
 }

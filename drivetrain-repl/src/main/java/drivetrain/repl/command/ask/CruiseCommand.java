@@ -68,7 +68,7 @@ public final class CruiseCommand implements QuestionCommand<CruiseAnswer> {
         if (before.contains("in")) {
             return Offer.of("low", "high");
         }
-        boolean lacksUnit = last.chars().allMatch(c -> c >= '0' && c <= '9' || c == '.');
+        boolean lacksUnit = last.chars().allMatch(c -> (c >= '0' && c <= '9') || c == '.');
         return lacksUnit ? Offer.of("mph", "km/h") : Offer.of("in", "low");
     }
 }
