@@ -154,7 +154,10 @@ public final class Catalog {
             Map<String, Part<?>> shelf = shelves.computeIfAbsent(kind, none -> new LinkedHashMap<>());
             Part<?> before = shelf.putIfAbsent(part.name(), part);
             if (before != null) {
-                throw Refusal.of(kind.word(), part.name(), "from " + part.origin() + " is on the shelf already, from " + before.origin())
+                throw Refusal.of(
+                                kind.word(),
+                                part.name(),
+                                "from " + part.origin() + " is on the shelf already, from " + before.origin())
                         .allowing("one part of a name in each kind")
                         .asException();
             }

@@ -76,7 +76,8 @@ final class VehicleText {
             return Vehicle.requirePlausible("mass", Mass.parse(text.substring(start, end)));
         } catch (RefusedException refused) {
             Refusal why = refused.refusal();
-            RefusedException located = fault(why.problem(), start + why.position().orElse(0), why.suggestions());
+            RefusedException located =
+                    fault(why.problem(), start + why.position().orElse(0), why.suggestions());
             throw why.allowed().isEmpty()
                     ? located
                     : located.refusal().allowing(why.allowed()).asException();

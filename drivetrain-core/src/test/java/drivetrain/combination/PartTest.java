@@ -22,7 +22,17 @@ class PartTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"", " ", "-a", ".a", "V8", "v8 big", "v8/6", "v8_6", "ä", "abcdefghijabcdefghijabcdefghijabcdefghijx"
+            strings = {
+                "",
+                " ",
+                "-a",
+                ".a",
+                "V8",
+                "v8 big",
+                "v8/6",
+                "v8_6",
+                "ä",
+                "abcdefghijabcdefghijabcdefghijabcdefghijx"
             })
     void refusesWhatCannotBeAName(String name) {
         assertThat(Refusals.of(() -> Part.of(name, "", "item", "shelf.yaml")))

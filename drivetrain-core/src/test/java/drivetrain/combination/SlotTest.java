@@ -40,6 +40,7 @@ class SlotTest {
         List<PartKind<?>> filled =
                 Arrays.stream(Slot.values()).<PartKind<?>>map(Slot::kind).toList();
 
-        assertThat(PartKind.all()).allSatisfy(kind -> assertThat(filled.contains(kind)).isTrue());
+        assertThat(PartKind.all())
+                .allSatisfy(kind -> assertThat(filled.contains(kind)).isTrue());
     }
 }

@@ -23,7 +23,8 @@ class SpecificationTest {
 
     @Test
     void keepsChoicesWordForWordInTheOrderOfTheSlots() {
-        Specification order = Specification.empty().with(Slot.TIRE, " 235/85R16 ").with(Slot.ENGINE, "v8-6.2");
+        Specification order =
+                Specification.empty().with(Slot.TIRE, " 235/85R16 ").with(Slot.ENGINE, "v8-6.2");
 
         assertThat(order.choices().keySet()).containsExactly(Slot.ENGINE, Slot.TIRE);
         assertThat(order.choice(Slot.TIRE)).contains(" 235/85R16 ");
@@ -51,8 +52,8 @@ class SpecificationTest {
                 .without(Slot.TIRE);
 
         assertThat(order)
-                .isEqualTo(new Specification(
-                        "Fence line", Map.of(Slot.HUBS, "none"), Optional.of("55 mph"), "slow work"));
+                .isEqualTo(
+                        new Specification("Fence line", Map.of(Slot.HUBS, "none"), Optional.of("55 mph"), "slow work"));
         assertThat(order.titled("Other").notes()).isEqualTo("slow work");
     }
 
