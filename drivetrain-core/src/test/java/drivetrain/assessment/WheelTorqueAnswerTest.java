@@ -50,11 +50,11 @@ class WheelTorqueAnswerTest {
     }
 
     @Test
-    void knowsTheStallMultiplicationOfAConverterOnly() {
+    void multipliesAtStallWithAConverterAndNotWithAClutch() {
         assertThat(WheelTorqueAnswer.of(Builds.tourer()).orThrow().stallMultiplication())
                 .hasValue(2.0);
         assertThat(WheelTorqueAnswer.of(Builds.crawler()).orThrow().stallMultiplication())
-                .isEmpty();
+                .hasValue(1.0);
     }
 
     @Test
