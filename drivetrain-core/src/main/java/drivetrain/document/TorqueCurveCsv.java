@@ -37,7 +37,6 @@ public final class TorqueCurveCsv {
 
     private final SourceText source;
     private final List<OperatingPoint> points = new ArrayList<>();
-    private Optional<Header> header = Optional.empty();
 
     private TorqueCurveCsv(SourceText source) {
         this.source = source;
@@ -77,10 +76,11 @@ public final class TorqueCurveCsv {
 
     private TorqueCurve curve() {
         String[] lines = source.text().split("\r\n|\n|\r", -1);
+        Optional<Header> header = Optional.empty();
         for (int i = 0; i < lines.length; i++) {
             String line = lines[i];
             if (!line.isBlank() && !line.startsWith("#")) {
-                readLine(line, i + 1);
+                header = Optional.of(readLine(header, line, i + 1));
             }
         }
         if (header.isEmpty()) {
@@ -93,20 +93,22 @@ public final class TorqueCurveCsv {
         }
     }
 
-    private void readLine(String line, int number) {
+    /** Reads the header from the first line and a point from every other one. */
+    private Header readLine(Optional<Header> header, String line, int number) {
         List<Cell> cells = cells(line, number);
         if (header.isEmpty()) {
-            header = Optional.of(new Header(
-                    unit(cells.get(0), AngularSpeed.KIND, "speed"), unit(cells.get(1), Torque.KIND, "torque")));
-        } else if (points.size() == TorqueCurve.MOST_POINTS) {
+            return new Header(
+                    unit(cells.get(0), AngularSpeed.KIND, "speed"), unit(cells.get(1), Torque.KIND, "torque"));
+        }
+        if (points.size() == TorqueCurve.MOST_POINTS) {
             throw refusal(
                     "",
                     "has more than " + TorqueCurve.MOST_POINTS + " points",
                     "",
                     new Place(source.name(), number, 1));
-        } else {
-            points.add(point(cells, header.get()));
         }
+        points.add(point(cells, header.get()));
+        return header.get();
     }
 
     private List<Cell> cells(String line, int number) {

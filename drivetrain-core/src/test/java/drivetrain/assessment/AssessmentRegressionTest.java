@@ -31,7 +31,7 @@ class AssessmentRegressionTest {
         assertThat(crawler.crawl().orThrow().speed().orThrow().toMilesPerHour()).isCloseTo(0.58490910, within(TIGHT));
         assertThat(crawler.torque().orThrow().rows().get(0).wheels().total().toNewtonMeters())
                 .isCloseTo(44430.96505442, within(TIGHT));
-        assertThat(crawler.speeds().orThrow().rows().get(9).roadSpeed().toKilometersPerHour())
+        assertThat(crawler.speeds().orThrow().rows().get(11).roadSpeed().toKilometersPerHour())
                 .isCloseTo(281.64292683, within(TIGHT));
         assertThat(crawler.shifts().orThrow().high().shifts().get(0).after().toRpm())
                 .isCloseTo(3251.33689840, within(TIGHT));

@@ -48,8 +48,10 @@ final class InteractiveShell {
 
     /** Runs the shell on the terminal of this process until the user ends it. */
     int run() {
-        TerminalBuilder builder =
-                TerminalBuilder.builder().name("drivetrain").graphemeCluster(false).encoding(console.charset());
+        TerminalBuilder builder = TerminalBuilder.builder()
+                .name("drivetrain")
+                .graphemeCluster(false)
+                .encoding(console.charset());
         boolean rehearsed = isRehearsed();
         try (Terminal terminal = rehearsed
                 ? builder.system(false).streams(System.in, System.out).build()
