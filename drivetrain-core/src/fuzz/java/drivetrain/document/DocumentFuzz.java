@@ -25,7 +25,8 @@ class DocumentFuzz {
     private static final String HEAD = "document: drivetrain-catalog\nversion: 1\ntitle: Shelf\n";
     private static final List<String> YAML_CATALOGS = List.of(
             HEAD + "axles:\n  - {name: rp-4.10, description: ring and pinion, ratio: 41/10, efficiency: 0.96}\n",
-            HEAD + "tires:\n  - name: at\n    size: 285/75R16 122/119Q\n    rollout: 2510 mm\n    revolutions: 645 rev/mile\n",
+            HEAD
+                    + "tires:\n  - name: at\n    size: 285/75R16 122/119Q\n    rollout: 2510 mm\n    revolutions: 645 rev/mile\n",
             HEAD + "transmissions:\n  - name: auto\n    gears: [4.03, 2.36, 34/20, \"1.15\"]\n    reverse: 3.06\n"
                     + "    coupling: converter\n    converter: {stallTorqueRatio: 2.0, lockUp: true, slip: 0.03}\n",
             HEAD + "engines:\n  - name: v8\n    aspiration: natural\n    ignition: spark\n    displacement: 6.2 L\n"
@@ -48,13 +49,64 @@ class DocumentFuzz {
             "document: drivetrain-order\nversion: 1\ntransmission: \"4.03 2.36 1.53\"\noverdrive: none\nnotes: 'it''s'\n");
     private static final List<String> JSON_ORDERS = List.of(
             "{\"document\": \"drivetrain-order\", \"version\": 1, \"title\": \"T\\u00e9st\", \"hubs\": 1.5, \"cruise\": \"65 mph\"}");
-    private static final List<String> CURVES =
-            List.of("# bench\nspeed rpm,torque lb-ft\n1000,310\n2000,372.5\n3000,424\n", "rpm,Nm\r\n1000,200\r\n2000,220\r\n3000,210");
+    private static final List<String> CURVES = List.of(
+            "# bench\nspeed rpm,torque lb-ft\n1000,310\n2000,372.5\n3000,424\n",
+            "rpm,Nm\r\n1000,200\r\n2000,220\r\n3000,210");
     private static final List<String> PIECES = List.of(
-            "\n", "\n  ", "\n- ", ": ", "- ", "{", "}", "[", "]", ",", "\"", "'", "#", "&a ", "*a", "!!str ", "|\n", ">-\n", "? ", "---\n", "...\n", "%YAML 1.1\n",
-            "\\", "\\u001b", "\\n", "\t", "\0", "\u001b[31m", "\u0085", "\u2028", "\uFEFF", "\uD83D", "\uD83D\uDE99", "\u00A0", "null", "true", "~", "NaN", ".inf",
-            "1e999", "-1", "0x1F", "99999999999999999999", "4.10", "41/11", "none", "<<: ", "name: a\n", "version: 1\n", "ratio: 1", "xxxxxxxxxx",
-            "torqueCurveFile: ../x.csv\n", "[[[[[[[[[[", "{a: {a: {a: {a: ");
+            "\n",
+            "\n  ",
+            "\n- ",
+            ": ",
+            "- ",
+            "{",
+            "}",
+            "[",
+            "]",
+            ",",
+            "\"",
+            "'",
+            "#",
+            "&a ",
+            "*a",
+            "!!str ",
+            "|\n",
+            ">-\n",
+            "? ",
+            "---\n",
+            "...\n",
+            "%YAML 1.1\n",
+            "\\",
+            "\\u001b",
+            "\\n",
+            "\t",
+            "\0",
+            "\u001b[31m",
+            "\u0085",
+            "\u2028",
+            "\uFEFF",
+            "\uD83D",
+            "\uD83D\uDE99",
+            "\u00A0",
+            "null",
+            "true",
+            "~",
+            "NaN",
+            ".inf",
+            "1e999",
+            "-1",
+            "0x1F",
+            "99999999999999999999",
+            "4.10",
+            "41/11",
+            "none",
+            "<<: ",
+            "name: a\n",
+            "version: 1\n",
+            "ratio: 1",
+            "xxxxxxxxxx",
+            "torqueCurveFile: ../x.csv\n",
+            "[[[[[[[[[[",
+            "{a: {a: {a: {a: ");
 
     private final Random random = new Random(SEED);
     private int number;

@@ -30,20 +30,24 @@ final class AnswerTree {
                         (into, speed) -> into.with("engineSpeedUnlocked", speed, Display.ROTATION))
                 .with("driveshaftSpeed", answer.driveshaftSpeed(), Display.ROTATION)
                 .with("rolling", rolling(tree, answer.rolling()))
-                .withList("everyGear", answer.everyGear(), (into, row) -> into.with(
-                                "gear", row.gear().label())
-                        .with("totalRatio", row.gear().totalRatio())
-                        .with("engineSpeed", row.engineSpeed(), Display.ROTATION));
+                .withList(
+                        "everyGear",
+                        answer.everyGear(),
+                        (into, row) -> into.with("gear", row.gear().label())
+                                .with("totalRatio", row.gear().totalRatio())
+                                .with("engineSpeed", row.engineSpeed(), Display.ROTATION));
     }
 
     static void speeds(FigureTree tree, RoadSpeedsAnswer answer) {
         tree.with("engineSpeed", answer.engineSpeed(), Display.ROTATION)
                 .with("rolling", rolling(tree, answer.rolling()))
-                .withList("gears", answer.rows(), (into, row) -> into.with(
-                                "gear", row.gear().label())
-                        .with("totalRatio", row.gear().totalRatio())
-                        .with("roadSpeed", row.roadSpeed(), Display.ROAD_SPEED)
-                        .with("driveshaftSpeed", row.driveshaftSpeed(), Display.ROTATION));
+                .withList(
+                        "gears",
+                        answer.rows(),
+                        (into, row) -> into.with("gear", row.gear().label())
+                                .with("totalRatio", row.gear().totalRatio())
+                                .with("roadSpeed", row.roadSpeed(), Display.ROAD_SPEED)
+                                .with("driveshaftSpeed", row.driveshaftSpeed(), Display.ROTATION));
     }
 
     static void crawl(FigureTree tree, CrawlAnswer answer) {
@@ -58,26 +62,30 @@ final class AnswerTree {
     static void torque(FigureTree tree, WheelTorqueAnswer answer) {
         tree.with("peak", point(tree, answer.peak()));
         answer.stallMultiplication().ifPresent(ratio -> tree.with("stallTorqueRatio", ratio));
-        tree.withList("gears", answer.rows(), (into, row) -> into.with(
-                        "gear", row.gear().label())
-                .with("totalRatio", row.gear().totalRatio())
-                .with("efficiency", row.gear().efficiency())
-                .with("driveshaft", row.driveshaft(), Display.TORQUE)
-                .with("halfShafts", row.halfShafts(), Display.TORQUE)
-                .with("allWheels", row.wheels().total(), Display.TORQUE)
-                .with("greatestFrontAxle", row.wheels().greatestFront(), Display.TORQUE)
-                .with("greatestRearAxle", row.wheels().greatestRear(), Display.TORQUE));
+        tree.withList(
+                "gears",
+                answer.rows(),
+                (into, row) -> into.with("gear", row.gear().label())
+                        .with("totalRatio", row.gear().totalRatio())
+                        .with("efficiency", row.gear().efficiency())
+                        .with("driveshaft", row.driveshaft(), Display.TORQUE)
+                        .with("halfShafts", row.halfShafts(), Display.TORQUE)
+                        .with("allWheels", row.wheels().total(), Display.TORQUE)
+                        .with("greatestFrontAxle", row.wheels().greatestFront(), Display.TORQUE)
+                        .with("greatestRearAxle", row.wheels().greatestRear(), Display.TORQUE));
     }
 
     static void shifts(FigureTree tree, ShiftAnswer answer) {
         tree.with("shiftSpeed", answer.high().shiftSpeed(), Display.ROTATION)
                 .with("spread", answer.high().spread())
-                .withList("upshifts", answer.high().shifts(), (into, shift) -> into.with(
-                                "from", shift.from().label())
-                        .with("to", shift.to().label())
-                        .with("step", shift.step())
-                        .with("before", shift.before(), Display.ROTATION)
-                        .with("after", shift.after(), Display.ROTATION))
+                .withList(
+                        "upshifts",
+                        answer.high().shifts(),
+                        (into, shift) -> into.with("from", shift.from().label())
+                                .with("to", shift.to().label())
+                                .with("step", shift.step())
+                                .with("before", shift.before(), Display.ROTATION)
+                                .with("after", shift.after(), Display.ROTATION))
                 .withList(
                         "lowRange",
                         answer.overlap().places(),
@@ -87,22 +95,36 @@ final class AnswerTree {
     static void speedometer(FigureTree tree, SpeedometerAnswer answer) {
         tree.with("drive", answer.speedometer().drive().label())
                 .with("rolling", rolling(tree, answer.rolling()))
-                .withList("readings", answer.readings(), (into, reading) -> into.with(
-                                "actual", reading.actual(), Display.ROAD_SPEED)
-                        .with("shown", reading.shown(), Display.ROAD_SPEED)
-                        .with("error", reading.error(), Display.ROAD_SPEED))
-                .withOptional("drivenGears", answer.drivenGears(), (into, choice) -> into.with(
+                .withList(
+                        "readings",
+                        answer.readings(),
+                        (into, reading) -> into.with("actual", reading.actual(), Display.ROAD_SPEED)
+                                .with("shown", reading.shown(), Display.ROAD_SPEED)
+                                .with("error", reading.error(), Display.ROAD_SPEED))
+                .withOptional(
                         "drivenGears",
-                        gear(gear(into.inner().with("exactTeeth", choice.exactTeeth()), "fewer", choice.fewer()), "more", choice.more())));
+                        answer.drivenGears(),
+                        (into, choice) -> into.with(
+                                "drivenGears",
+                                gear(
+                                        gear(
+                                                into.inner().with("exactTeeth", choice.exactTeeth()),
+                                                "fewer",
+                                                choice.fewer()),
+                                        "more",
+                                        choice.more())));
     }
 
     private static FigureTree gear(FigureTree tree, String name, Optional<DrivenGear> gear) {
-        return tree.withOptional(name, gear, (into, present) -> into.with(
+        return tree.withOptional(
                 name,
-                into.inner()
-                        .with("teeth", present.teeth())
-                        .with("shownOverTrue", present.shownOverTrue())
-                        .with("legal", present.legal())));
+                gear,
+                (into, present) -> into.with(
+                        name,
+                        into.inner()
+                                .with("teeth", present.teeth())
+                                .with("shownOverTrue", present.shownOverTrue())
+                                .with("legal", present.legal())));
     }
 
     static void engine(FigureTree tree, EngineAnswer answer) {
@@ -113,9 +135,11 @@ final class AnswerTree {
     static void tire(FigureTree tree, TireAnswer answer) {
         tree.with("size", answer.tire().designation().text())
                 .with("frontSize", answer.frontTire().designation().text())
-                .withOutcome("overallDiameter", answer.overallDiameter(), (into, diameter) -> into.with(
-                                "diameter", diameter.diameter(), Display.DIMENSION)
-                        .with("basis", diameter.basis().label()))
+                .withOutcome(
+                        "overallDiameter",
+                        answer.overallDiameter(),
+                        (into, diameter) -> into.with("diameter", diameter.diameter(), Display.DIMENSION)
+                                .with("basis", diameter.basis().label()))
                 .withOutcome("rolling", answer.rolling(), AnswerTree::rollingInto);
     }
 

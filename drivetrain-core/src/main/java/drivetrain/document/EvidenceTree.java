@@ -35,13 +35,19 @@ final class EvidenceTree {
 
     static void working(FigureTree tree, Working working) {
         tree.with("question", working.question())
-                .withList("inputs", working.inputs(), (into, input) -> into.with("name", input.name())
-                        .with("symbol", input.symbol())
-                        .with("figure", input.figure())
-                        .with("origin", input.origin()))
-                .withList("steps", working.steps(), (into, step) -> into.with("name", step.name())
-                        .with("formula", step.formula())
-                        .with("result", step.result()))
+                .withList(
+                        "inputs",
+                        working.inputs(),
+                        (into, input) -> into.with("name", input.name())
+                                .with("symbol", input.symbol())
+                                .with("figure", input.figure())
+                                .with("origin", input.origin()))
+                .withList(
+                        "steps",
+                        working.steps(),
+                        (into, step) -> into.with("name", step.name())
+                                .with("formula", step.formula())
+                                .with("result", step.result()))
                 .with("sources", sources(tree, working.sources()));
     }
 

@@ -41,8 +41,7 @@ final class FigureTree {
     }
 
     FigureTree with(String name, Figure figure) {
-        return with(
-                name, inner().with(VALUE, figure.number(units)).with(UNIT, figure.unit(units)));
+        return with(name, inner().with(VALUE, figure.number(units)).with(UNIT, figure.unit(units)));
     }
 
     <Q extends Quantity<Q>> FigureTree with(String name, Q quantity, Display<Q> display) {

@@ -58,7 +58,9 @@ class AssessmentDocumentTest {
                 order().without(Slot.TIRE).without(Slot.FRONT_TIRE),
                 order().with(Slot.ENGINE, "crate-unknown"),
                 order().with(Slot.ENGINE, "i6-4.2").with(Slot.TRANSMISSION, "manual-5"),
-                order().with(Slot.VEHICLE, "pickup-dual").with(Slot.OVERDRIVE, "od-0.78").with(Slot.HUBS, "portal-1.5"),
+                order().with(Slot.VEHICLE, "pickup-dual")
+                        .with(Slot.OVERDRIVE, "od-0.78")
+                        .with(Slot.HUBS, "portal-1.5"),
                 order().with(Slot.TIRE, "7.00-17").without(Slot.FRONT_TIRE),
                 order().with(Slot.TRANSFER, "none"));
         for (Specification order : orders) {
@@ -80,7 +82,8 @@ class AssessmentDocumentTest {
                 "\"flagged\":true|\"flagged\":1"
             })
     void isRefusedByItsSchemaWhenMutated(String mutation) throws IOException {
-        String text = AssessmentDocument.text(assess(order().without(Slot.TIRE).with(Slot.TIRE, "285/75R16")), UnitSystem.US);
+        String text =
+                AssessmentDocument.text(assess(order().without(Slot.TIRE).with(Slot.TIRE, "285/75R16")), UnitSystem.US);
         int bar = mutation.indexOf('|');
         assertThat(text).contains(mutation.substring(0, bar));
         String mutated = text.replace(mutation.substring(0, bar), mutation.substring(bar + 1));
@@ -100,7 +103,8 @@ class AssessmentDocumentTest {
         assertThat(metric.at("/answers/cruise/speed/unit").stringValue()).isEqualTo("km/h");
         assertThat(metric.at("/answers/crawl/wheelTorque/value").doubleValue())
                 .isEqualTo(assessment.crawl().orThrow().torque().orThrow().toNewtonMeters());
-        assertThat(us.at("/verdict").stringValue()).isEqualTo(assessment.verdict().label());
+        assertThat(us.at("/verdict").stringValue())
+                .isEqualTo(assessment.verdict().label());
         assertThat(us.get("findings")).hasSize(assessment.findings().size());
         assertThat(us.get("assumptions")).hasSize(assessment.assumptions().size());
         assertThat(us.get("cautions")).hasSize(assessment.cautions().size()).isNotEmpty();

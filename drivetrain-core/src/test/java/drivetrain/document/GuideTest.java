@@ -37,7 +37,8 @@ class GuideTest {
     @Test
     void readsTheCatalogAndAnswersTheOrder() throws IOException {
         Catalog catalog = CatalogDocument.parse("guide.yaml", blocks("yaml").get(0), DocumentFormat.YAML);
-        assertThat(PartKind.all()).allSatisfy(kind -> assertThat(catalog.parts(kind)).isNotEmpty());
+        assertThat(PartKind.all())
+                .allSatisfy(kind -> assertThat(catalog.parts(kind)).isNotEmpty());
         Specification order = OrderDocument.parse("guide.yaml", blocks("yaml").get(3), DocumentFormat.YAML);
         Assessment assessment = Assessment.of(Combination.resolve(order, catalog));
         assertThat(assessment.answers().values())
@@ -67,9 +68,9 @@ class GuideTest {
         String field = "\n".repeat(25) + "axles:\n  - name: a\n    efficency: 0.96\n";
         assertThat(sentences)
                 .containsExactly(
-                        Refused.sentence(() -> CatalogDocument.parse(
-                                "shelf.yaml", Samples.catalogOf(unit), DocumentFormat.YAML)),
-                        Refused.sentence(() -> CatalogDocument.parse(
-                                "shelf.yaml", Samples.catalogOf(field), DocumentFormat.YAML)));
+                        Refused.sentence(() ->
+                                CatalogDocument.parse("shelf.yaml", Samples.catalogOf(unit), DocumentFormat.YAML)),
+                        Refused.sentence(() ->
+                                CatalogDocument.parse("shelf.yaml", Samples.catalogOf(field), DocumentFormat.YAML)));
     }
 }

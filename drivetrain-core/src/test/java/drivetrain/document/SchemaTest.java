@@ -70,12 +70,15 @@ class SchemaTest {
     void takesEveryDemoDocument() throws IOException {
         Path demo = Path.of("src", "main", "resources", "drivetrain", "demo");
         try (Stream<Path> paths = Files.walk(demo)) {
-            List<Path> documents = paths.filter(path -> path.toString().endsWith(".yaml")).toList();
+            List<Path> documents =
+                    paths.filter(path -> path.toString().endsWith(".yaml")).toList();
             assertThat(documents).isNotEmpty();
             for (Path document : documents) {
                 String text = Files.readString(document);
                 boolean order = text.contains("document: " + OrderDocument.KIND);
-                assertThat(faults(order ? ORDER : CATALOG, text)).as(document.toString()).isEmpty();
+                assertThat(faults(order ? ORDER : CATALOG, text))
+                        .as(document.toString())
+                        .isEmpty();
             }
         }
     }
