@@ -148,7 +148,7 @@ public final class Catalog {
          * @param part the part
          * @param <T> the type of the part
          * @return this builder
-         * @throws RefusedException if the kind has a part of that name already; both origins are named
+         * @throws RefusedException if the kind has a part of that name already; the origin of that one is named
          */
         public <T> Builder add(PartKind<T> kind, Part<T> part) {
             Map<String, Part<?>> shelf = shelves.computeIfAbsent(kind, none -> new LinkedHashMap<>());

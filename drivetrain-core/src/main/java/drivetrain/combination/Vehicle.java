@@ -31,9 +31,13 @@ public record Vehicle(
      * @throws drivetrain.refusal.RefusedException if a mass lies outside 100 kg to 20,000 kg
      */
     public Vehicle {
-        mass.ifPresent(value -> value.requireBetween("vehicle mass", LEAST, MOST, Mass.KILOGRAM));
-        frontAxleLoad.ifPresent(value -> value.requireBetween("front axle load", LEAST, MOST, Mass.KILOGRAM));
-        rearAxleLoad.ifPresent(value -> value.requireBetween("rear axle load", LEAST, MOST, Mass.KILOGRAM));
+        mass.ifPresent(value -> requirePlausible("vehicle mass", value));
+        frontAxleLoad.ifPresent(value -> requirePlausible("front axle load", value));
+        rearAxleLoad.ifPresent(value -> requirePlausible("rear axle load", value));
+    }
+
+    static Mass requirePlausible(String subject, Mass value) {
+        return value.requireBetween(subject, LEAST, MOST, Mass.KILOGRAM);
     }
 
     /**

@@ -73,10 +73,14 @@ final class VehicleText {
 
     private Mass massBetween(int start, int end) {
         try {
-            return Mass.parse(text.substring(start, end));
+            return Vehicle.requirePlausible("mass", Mass.parse(text.substring(start, end)));
         } catch (RefusedException refused) {
             Refusal why = refused.refusal();
-            throw fault(why.problem(), start + why.position().orElse(0), why.suggestions());
+            RefusedException located =
+                    fault(why.problem(), start + why.position().orElse(0), why.suggestions());
+            throw why.allowed().isEmpty()
+                    ? located
+                    : located.refusal().allowing(why.allowed()).asException();
         }
     }
 

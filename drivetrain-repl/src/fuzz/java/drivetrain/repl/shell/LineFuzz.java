@@ -57,8 +57,20 @@ class LineFuzz {
             "redo",
             "help cruise",
             "tour");
-    private static final List<String> WORDS =
-            List.of("none", "NaN", "1e999", "-1", "low", "front", "rev/mile", "mph", "gal", "9".repeat(300), "' '", "\"", "gearbox");
+    private static final List<String> WORDS = List.of(
+            "none",
+            "NaN",
+            "1e999",
+            "-1",
+            "low",
+            "front",
+            "rev/mile",
+            "mph",
+            "gal",
+            "9".repeat(300),
+            "' '",
+            "\"",
+            "gearbox");
 
     private final Interpreter interpreter = new Interpreter(Words.vocabulary());
     private final Random random = new Random(SEED);
@@ -77,7 +89,8 @@ class LineFuzz {
                 session = run(session, line, number);
             }
         }
-        System.out.println("line fuzz: seed " + SEED + ", " + CASES + " lines, " + done + " done, " + refused + " refused");
+        System.out.println(
+                "line fuzz: seed " + SEED + ", " + CASES + " lines, " + done + " done, " + refused + " refused");
         assertThat(done).as("lines done").isPositive();
         assertThat(refused).as("lines refused").isPositive();
     }
@@ -90,7 +103,8 @@ class LineFuzz {
         } catch (RefusedException e) {
             refused++;
             if (e.refusal().sentence().chars().anyMatch(sign -> sign < ' ')) {
-                throw new AssertionError("seed " + SEED + ", case " + number + " shows a control character: " + line, e);
+                throw new AssertionError(
+                        "seed " + SEED + ", case " + number + " shows a control character: " + line, e);
             }
             return session;
         } catch (UncheckedIOException e) {

@@ -3,17 +3,17 @@ package drivetrain.repl.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import drivetrain.repl.session.Session;
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.Map;
 import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
-import org.jline.terminal.TerminalBuilder;
+import org.jline.terminal.impl.ExternalTerminal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,21 +29,21 @@ class InteractiveShellTest {
     @TempDir
     Path folder;
 
-    /** Types keys and returns what the screen was sent, its marks and movements left out. */
+    /** Types keys and returns what the screen was sent. */
     private String screen(String keys, int columns, Charset charset, Map<String, String> more) throws IOException {
-        Map<String, String> environment = new java.util.HashMap<>(Map.of("XDG_STATE_HOME", folder.toString()));
+        ByteArrayOutputStream shown = new ByteArrayOutputStream();
+        return screen(new Keys(shown, charset).once("lists the words", keys), shown, columns, charset, more);
+    }
+
+    private String screen(
+            Keys keys, ByteArrayOutputStream shown, int columns, Charset charset, Map<String, String> more)
+            throws IOException {
+        Map<String, String> environment = new HashMap<>(Map.of("XDG_STATE_HOME", folder.toString()));
         environment.putAll(more);
         Console console = new Console(true, true, charset, environment);
         Options options = OptionReader.read(new String[0]);
-        ByteArrayOutputStream shown = new ByteArrayOutputStream();
-        try (Terminal terminal = TerminalBuilder.builder()
-                .system(false)
-                .streams(new ByteArrayInputStream(keys.getBytes(charset)), shown)
-                .type("ansi")
-                .encoding(charset)
-                .graphemeCluster(false)
-                .size(new Size(columns, 24))
-                .build()) {
+        try (Terminal terminal = new ExternalTerminal("test", "ansi", keys, shown, charset)) {
+            terminal.setSize(new Size(columns, 24));
             Session first = FirstSession.of(options);
             assertThat(new InteractiveShell(Words.vocabulary(), console, options, first).run(terminal))
                     .isZero();
@@ -86,7 +86,19 @@ class InteractiveShellTest {
     @ParameterizedTest
     @ValueSource(strings = {"quit\r", "exit\r", "\u0004"})
     void ends(String keys) throws IOException {
-        assertThat(screen(keys + "title never\r" + END)).doesNotContain("never");
+        assertThat(screen(keys + "title never\r" + END)).doesNotContain("never*");
+    }
+
+    @Test
+    void dropsTheLineOnCtrlC() throws IOException {
+        ByteArrayOutputStream shown = new ByteArrayOutputStream();
+        Keys keys = new Keys(shown, StandardCharsets.UTF_8)
+                .once("untitled \u22B8 ", "title dropped")
+                .once("title dropped", "\u0003")
+                .once("title dropped\r\r\n", "show\r" + END);
+        String screen = screen(keys, shown, 80, StandardCharsets.UTF_8, Map.of());
+        assertThat(screen).contains("Nothing is chosen yet.").doesNotContain("dropped*");
+        assertThat(folder.resolve("drivetrain/history")).hasContent("show");
     }
 
     @Test

@@ -64,8 +64,8 @@ public final class PlotCommand implements Command {
                 .map(Part::item)
                 .flatMap(engine -> engine.idle())
                 .orElse(LEFT_EDGE);
-        Outcome<Report> report = fast.then(
-                right -> RoadSpeedsAnswer.at(combination, left).map(slow -> SpeedsPlot.of(slow, right, range)));
+        Outcome<Report> report = fast.then(right -> has(right, range))
+                .then(right -> RoadSpeedsAnswer.at(combination, left).map(slow -> SpeedsPlot.of(slow, right, range)));
         return report.value()
                 .orElseThrow(() -> Refusal.of(
                                 "plot",
@@ -73,6 +73,11 @@ public final class PlotCommand implements Command {
                                 "not evaluated because " + report.reason().orElse("something is missing"))
                         .in(Line.place(0))
                         .asException());
+    }
+
+    private static Outcome<RoadSpeedsAnswer> has(RoadSpeedsAnswer answer, Range range) {
+        boolean geared = answer.rows().stream().anyMatch(row -> row.gear().range() == range);
+        return geared ? Outcome.of(answer) : Outcome.notEvaluated("the transfer case has no low range");
     }
 
     @Override

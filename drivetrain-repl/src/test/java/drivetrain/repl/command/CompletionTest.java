@@ -1,0 +1,145 @@
+package drivetrain.repl.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import drivetrain.combination.Catalog;
+import drivetrain.combination.Part;
+import drivetrain.combination.PartKind;
+import drivetrain.repl.command.ask.CruiseCommand;
+import drivetrain.repl.command.ask.ExplainCommand;
+import drivetrain.repl.command.ask.PartsCommand;
+import drivetrain.repl.command.ask.PlotCommand;
+import drivetrain.repl.command.ask.ShiftsCommand;
+import drivetrain.repl.command.ask.SpeedsCommand;
+import drivetrain.repl.command.choose.AxleCommand;
+import drivetrain.repl.command.choose.PartCommand;
+import drivetrain.repl.command.choose.TireCommand;
+import drivetrain.repl.command.keep.OpenCommand;
+import drivetrain.repl.command.keep.OutputCommand;
+import drivetrain.repl.command.keep.SaveCommand;
+import drivetrain.repl.command.keep.UnitsCommand;
+import drivetrain.repl.session.Demo;
+import drivetrain.repl.session.Session;
+import drivetrain.repl.session.Shelf;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class CompletionTest {
+
+    private static final Completion COMPLETION = new Completion(vocabulary());
+    private static final Session DEMO = Session.on(Demo.shelf());
+
+    private static Vocabulary vocabulary() {
+        List<Command> commands = new ArrayList<>(PartCommand.all());
+        commands.addAll(List.of(
+                new AxleCommand(),
+                new TireCommand(),
+                new CruiseCommand(),
+                new SpeedsCommand(),
+                new ShiftsCommand(),
+                new PlotCommand(),
+                new PartsCommand(),
+                new ExplainCommand(List.of(new CruiseCommand())),
+                new OpenCommand(),
+                new SaveCommand(),
+                new UnitsCommand(),
+                new OutputCommand()));
+        return new Vocabulary(commands);
+    }
+
+    private static List<String> after(String... words) {
+        List<String> before = List.of(words).subList(0, words.length - 1);
+        return COMPLETION.offers(DEMO, before, words[words.length - 1]).stream()
+                .map(Offer::value)
+                .toList();
+    }
+
+    @Test
+    void offersTheWordsFirst() {
+        assertThat(after("t")).containsExactly("transmission", "transfer", "tire");
+        assertThat(after("")).contains("engine", "units").doesNotContain("tyre");
+    }
+
+    @Test
+    void offersOnlyRatiosAfterAxle() {
+        assertThat(after("axle", ""))
+                .contains("front", "rear", "rp-4.10", "41/10")
+                .doesNotContain("v8-6.2", "at-265-75r16");
+        assertThat(after("axle", "front", "RP-4.1")).containsExactly("rp-4.10", "rp-4.11");
+        assertThat(after("axle", "rp-4.10", "")).isEmpty();
+        assertThat(after("final", "drive", "41/")).contains("41/10").allMatch(value -> value.startsWith("41/"));
+    }
+
+    @Test
+    void offersOnlyTiresAfterTire() {
+        assertThat(after("tire", "at-265")).isNotEmpty().allMatch(value -> value.startsWith("at-265"));
+        assertThat(after("tyre", "rear", "")).contains("at-265-75r16").doesNotContain("front", "rp-4.10");
+        assertThat(after("tire", "285/75R16", "")).containsExactly("rollout", "revs", "diameter");
+    }
+
+    @Test
+    void offersPartsOfTheSlot() {
+        assertThat(after("engine", "v8-6")).containsExactly("v8-6.2", "v8-6.2-blown");
+        assertThat(after("transfer", "")).contains("none", "pt-2.72");
+        assertThat(after("engine", "")).doesNotContain("none");
+        assertThat(after("engine", "v8-6.2", "")).isEmpty();
+    }
+
+    @Test
+    void offersWhatFitsAQuestion() {
+        assertThat(after("cruise", "")).isEmpty();
+        assertThat(after("cruise", "65", "")).containsExactly("mph", "km/h");
+        assertThat(after("cruise", "65", "mph", "")).containsExactly("in", "low");
+        assertThat(after("cruise", "65", "mph", "in", "t")).containsExactly("top");
+        assertThat(after("cruise", "65", "mph", "in", "2", "")).containsExactly("low", "high");
+        assertThat(after("cruise", "65", "mph", "low", "")).isEmpty();
+        assertThat(after("speeds", "3000", "")).containsExactly("rpm");
+        assertThat(after("shifts", "3000", "")).containsExactly("rpm");
+        assertThat(after("plot", "")).containsExactly("speeds");
+        assertThat(after("plot", "speeds", "")).containsExactly("low", "high");
+        assertThat(after("explain", "")).containsExactly("cruise");
+        assertThat(after("explain", "cruise", "65", "")).containsExactly("mph", "km/h");
+        assertThat(after("explain", "xyzzy", "")).isEmpty();
+        assertThat(after("parts", "tr")).containsExactly("transmission", "transfer case");
+    }
+
+    @Test
+    void offersTheGearsOfTheChosenTransmission() {
+        Session session = DEMO.open(
+                "open demo",
+                new drivetrain.repl.session.Setup(
+                        Demo.order("ranch-crawler"), DEMO.setup().shelf()));
+        assertThat(COMPLETION.offers(session, List.of("cruise", "5", "mph", "in"), ""))
+                .extracting(Offer::value)
+                .containsExactly("1", "2", "3", "4", "5", "top");
+    }
+
+    @Test
+    void offersSettingsAndFiles() {
+        assertThat(after("units", "m")).containsExactly("metric");
+        assertThat(after("output", "")).containsExactly("table", "plain", "csv", "json", "markdown");
+        assertThat(after("open", "d")).contains("demo");
+        assertThat(after("open", "demo", "r")).containsExactly("ranch-crawler");
+        assertThat(after("save", "no-such-file")).isEmpty();
+    }
+
+    @Test
+    void offersNothingAfterAnUnknownWord() {
+        assertThat(after("xyzzy", "")).isEmpty();
+    }
+
+    @Test
+    void answersWithinFiftyMillisecondsWithFiveThousandParts() {
+        Catalog.Builder many = Catalog.titled("many");
+        for (int i = 0; i < 5000; i++) {
+            many.add(PartKind.TIRE, Part.of("t-" + i, "all-terrain radial", PartKind.TIRE.parse("285/75R16"), "many"));
+        }
+        Session session = Session.on(Shelf.of("many", many.build()));
+        COMPLETION.offers(session, List.of("tire"), "t-4");
+        long start = System.nanoTime();
+        assertThat(COMPLETION.offers(session, List.of("tire"), "t-4")).hasSize(1111);
+        assertThat(Duration.ofNanos(System.nanoTime() - start)).isLessThan(Duration.ofMillis(50));
+    }
+}
