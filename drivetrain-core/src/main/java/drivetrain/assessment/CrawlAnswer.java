@@ -28,7 +28,7 @@ import java.util.List;
  * @param rolling the rolling circumference, or why it is not known
  * @param speed the crawl speed at idle with nothing slipping, or what is missing
  * @param torque the wheel torque of all driven wheels at peak engine torque with nothing slipping, or what is missing
- * @param stallTorque the wheel torque at peak engine torque and converter stall, or why there is none
+ * @param stallTorque the wheel torque at peak engine torque and converter stall, or what is missing; with a clutch nothing is added
  */
 public record CrawlAnswer(
         Crawl crawl,

@@ -21,10 +21,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How fast each forward gear of both ranges goes at an engine speed, and how fast the driveshaft then turns.
+ * How fast each gear of both ranges goes at an engine speed, in reverse and forward, and how fast the driveshaft then turns.
  *
  * @param engineSpeed the engine speed
- * @param rows the forward gears, sorted from the shortest to the tallest
+ * @param rows the gears in reverse, then those forward from the shortest to the tallest
  * @param rolling the rolling circumference that the road speeds rest on
  */
 public record RoadSpeedsAnswer(AngularSpeed engineSpeed, List<Row> rows, RollingCircumference rolling)

@@ -26,7 +26,7 @@ import java.util.OptionalDouble;
  * @param engine the engine
  * @param peak the point of the engine's greatest torque
  * @param tie how the transfer case ties the axles together
- * @param stallMultiplication the torque ratio of the converter at stall; empty with a clutch, or where it is not known
+ * @param stallMultiplication the torque ratio of the converter at stall; 1 with a clutch, empty where it is not known
  * @param rows the gears, from the shortest to the tallest
  */
 public record WheelTorqueAnswer(

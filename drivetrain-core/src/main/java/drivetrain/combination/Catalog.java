@@ -148,16 +148,13 @@ public final class Catalog {
          * @param part the part
          * @param <T> the type of the part
          * @return this builder
-         * @throws RefusedException if the kind has a part of that name already; both origins are named
+         * @throws RefusedException if the kind has a part of that name already; the origin of that one is named
          */
         public <T> Builder add(PartKind<T> kind, Part<T> part) {
             Map<String, Part<?>> shelf = shelves.computeIfAbsent(kind, none -> new LinkedHashMap<>());
             Part<?> before = shelf.putIfAbsent(part.name(), part);
             if (before != null) {
-                throw Refusal.of(
-                                kind.word(),
-                                part.name(),
-                                "from " + part.origin() + " is on the shelf already, from " + before.origin())
+                throw Refusal.of(kind.word(), part.name(), "is on the shelf already, from " + before.origin())
                         .allowing("one part of a name in each kind")
                         .asException();
             }

@@ -5,7 +5,6 @@ import drivetrain.refusal.Refusal;
 import drivetrain.refusal.RefusedException;
 import java.util.Arrays;
 import java.util.OptionalInt;
-import java.util.stream.IntStream;
 
 /** The text of a document with the name that its reader knows it by; finds the line and column of every index. */
 final class SourceText {
@@ -21,9 +20,19 @@ final class SourceText {
         this.name = name;
         this.text = text;
         this.lineStarts = lineStarts(text);
-        this.pairs = IntStream.range(0, text.length())
-                .filter(i -> Character.isHighSurrogate(text.charAt(i)))
-                .toArray();
+        this.pairs = pairs(text);
+    }
+
+    private static int[] pairs(String text) {
+        int[] pairs = new int[0];
+        int count = 0;
+        for (int i = 0; i < text.length(); i++) {
+            if (Character.isHighSurrogate(text.charAt(i))) {
+                pairs = count == pairs.length ? Arrays.copyOf(pairs, 2 * count + 16) : pairs;
+                pairs[count++] = i;
+            }
+        }
+        return Arrays.copyOf(pairs, count);
     }
 
     /**

@@ -46,7 +46,7 @@ class VehicleTest {
                 "dual rear 1700 kg dual; 18; \"dual\" stands there twice",
                 "mass; 4; \"mass\" has no mass behind it",
                 "mass 2150 kg front dual; 18; \"front\" has no mass behind it",
-                "mass 2150 kg front heavy; 19; heavy",
+                "mass 2150 kg front heavy; 19; does not start with a number",
                 "mass 2150; 9; unit",
                 "front 1250 kg rear 99 kg; 19; is out of range",
                 "mass 20001 kg; 5; is out of range"

@@ -29,7 +29,7 @@ class JsonTextTest {
         String text = "N\u00B7m \"q\" \\ \n\r\t\u0000\u001b\u007f\u009b\u202e\uD83D\uDE99";
         String line = JsonText.write(Map.of("k\u00e9y", text));
         assertThat(line.chars()).allMatch(c -> c >= ' ' && c <= '~' || c == 0x7f);
-        assertThat(new ObjectMapper().readValue(line, Map.class)).isEqualTo(Map.of("k\u00e9y", text));
+        assertThat(new ObjectMapper().readValue(line, Object.class)).isEqualTo(Map.of("k\u00e9y", text));
     }
 
     @ParameterizedTest

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -63,6 +64,23 @@ class SchemaTest {
         assertThat(faults(CATALOG, Samples.CATALOG)).isEmpty();
         assertThat(faults(ORDER, Samples.ORDER)).isEmpty();
         assertThat(faults(ORDER, "document: drivetrain-order\nversion: 1\n")).isEmpty();
+    }
+
+    @Test
+    void takesEveryDemoDocument() throws IOException {
+        Path demo = Path.of("src", "main", "resources", "drivetrain", "demo");
+        try (Stream<Path> paths = Files.walk(demo)) {
+            List<Path> documents =
+                    paths.filter(path -> path.toString().endsWith(".yaml")).toList();
+            assertThat(documents).isNotEmpty();
+            for (Path document : documents) {
+                String text = Files.readString(document);
+                boolean order = text.contains("document: " + OrderDocument.KIND);
+                assertThat(faults(order ? ORDER : CATALOG, text))
+                        .as(document.toString())
+                        .isEmpty();
+            }
+        }
     }
 
     @Test

@@ -48,23 +48,37 @@ final class InteractiveShell {
 
     /** Runs the shell on the terminal of this process until the user ends it. */
     int run() {
-        try (Terminal terminal = TerminalBuilder.builder()
+        TerminalBuilder builder = TerminalBuilder.builder()
                 .name("drivetrain")
-                .system(true)
-                .dumb(true)
                 .graphemeCluster(false)
-                .encoding(console.charset())
-                .build()) {
-            return run(terminal);
+                .encoding(console.charset());
+        boolean rehearsed = isRehearsed();
+        try (Terminal terminal = rehearsed
+                ? builder.system(false).streams(System.in, System.out).build()
+                : builder.system(true).dumb(true).build()) {
+            return run(terminal, rehearsed ? Optional.empty() : historyFile());
         } catch (IOException unusable) {
             throw new UncheckedIOException(unusable);
         }
     }
 
+    /** Whether the launcher runs the shell on its own streams, so as to archive the classes that a shell loads. */
+    static boolean isRehearsed() {
+        return "shell".equals(System.getProperty("drivetrain.rehearsal"));
+    }
+
+    private Optional<HistoryFile> historyFile() {
+        Optional<Path> state = StateFolder.in(console.environment(), System.getProperty("user.home", ""));
+        return state.map(HistoryFile::new);
+    }
+
     /** Runs the shell on a terminal until the user ends it. */
     int run(Terminal terminal) {
-        Optional<Path> state = StateFolder.in(console.environment(), System.getProperty("user.home", ""));
-        LineReader reader = reader(terminal, new ShellHistory(state.map(HistoryFile::new)));
+        return run(terminal, historyFile());
+    }
+
+    private int run(Terminal terminal, Optional<HistoryFile> history) {
+        LineReader reader = reader(terminal, new ShellHistory(history));
         Screen screen = new Screen(terminal, console.signs(), console.styler(options.color()));
         terminal.handle(Terminal.Signal.INT, signal -> worker.giveUp());
         screen.lines(Banner.lines());

@@ -89,7 +89,7 @@ public final class Main {
         try {
             Session session = FirstSession.of(options);
             Vocabulary vocabulary = Words.vocabulary();
-            if (options.readsInput() && console.isInteractive()) {
+            if (options.readsInput() && (console.isInteractive() || InteractiveShell.isRehearsed())) {
                 return new InteractiveShell(vocabulary, console, options, session).run();
             }
             Paper paper = console.paper(options.color());

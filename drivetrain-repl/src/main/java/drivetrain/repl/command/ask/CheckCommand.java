@@ -17,6 +17,9 @@ public final class CheckCommand implements Command {
             .alias("checks", "findings")
             .example("check");
 
+    /** Makes the command. */
+    public CheckCommand() {}
+
     @Override
     public Manual manual() {
         return MANUAL;

@@ -17,6 +17,9 @@ public final class CrawlCommand implements QuestionCommand<CrawlAnswer> {
                     Topic.ASK, "crawl", "crawl ratio, and the speed that it gives at idle")
             .example("crawl");
 
+    /** Makes the command. */
+    public CrawlCommand() {}
+
     @Override
     public Manual manual() {
         return MANUAL;

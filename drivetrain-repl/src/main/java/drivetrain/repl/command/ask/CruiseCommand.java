@@ -26,6 +26,9 @@ public final class CruiseCommand implements QuestionCommand<CruiseAnswer> {
             .alias("rpm", "cruising")
             .example("cruise 65 mph", "cruise 105 km/h in 5th", "cruise 5 mph in 2nd low");
 
+    /** Makes the command. */
+    public CruiseCommand() {}
+
     @Override
     public Manual manual() {
         return MANUAL;

@@ -16,6 +16,9 @@ public final class EngineQuestion implements QuestionCommand<EngineAnswer> {
     private static final Manual MANUAL = Manual.of(Topic.ASK, "engine", "greatest torque and power of the engine")
             .example("engine");
 
+    /** Makes the command. */
+    public EngineQuestion() {}
+
     @Override
     public Manual manual() {
         return MANUAL;

@@ -23,6 +23,9 @@ public final class PartsCommand implements Command {
             .alias("part", "shelf", "list")
             .example("parts", "parts tire", "parts engine diesel");
 
+    /** Makes the command. */
+    public PartsCommand() {}
+
     @Override
     public Manual manual() {
         return MANUAL;

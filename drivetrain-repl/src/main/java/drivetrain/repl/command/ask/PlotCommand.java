@@ -30,6 +30,9 @@ public final class PlotCommand implements Command {
             .alias("draw", "graph")
             .example("plot speeds", "plot speeds low");
 
+    /** Makes the command. */
+    public PlotCommand() {}
+
     @Override
     public Manual manual() {
         return MANUAL;

@@ -24,6 +24,9 @@ public final class ShiftsCommand implements QuestionCommand<ShiftAnswer> {
             .alias("shift", "steps")
             .example("shifts", "shifts 4500 rpm");
 
+    /** Makes the command. */
+    public ShiftsCommand() {}
+
     @Override
     public Manual manual() {
         return MANUAL;

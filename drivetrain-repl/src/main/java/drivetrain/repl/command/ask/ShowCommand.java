@@ -14,6 +14,9 @@ public final class ShowCommand implements Command {
     private static final Manual MANUAL =
             Manual.of(Topic.ASK, "show", "what is chosen").example("show");
 
+    /** Makes the command. */
+    public ShowCommand() {}
+
     @Override
     public Manual manual() {
         return MANUAL;

@@ -18,6 +18,9 @@ public final class SpeedometerCommand implements QuestionCommand<SpeedometerAnsw
             .alias("speedo")
             .example("speedometer");
 
+    /** Makes the command. */
+    public SpeedometerCommand() {}
+
     @Override
     public Manual manual() {
         return MANUAL;

@@ -24,6 +24,9 @@ public final class SpeedsCommand implements QuestionCommand<RoadSpeedsAnswer> {
             .alias("speed")
             .example("speeds", "speeds 3000 rpm");
 
+    /** Makes the command. */
+    public SpeedsCommand() {}
+
     @Override
     public Manual manual() {
         return MANUAL;

@@ -17,6 +17,9 @@ public final class TireQuestion implements QuestionCommand<TireAnswer> {
             .alias("tyre")
             .example("tire");
 
+    /** Makes the command. */
+    public TireQuestion() {}
+
     @Override
     public Manual manual() {
         return MANUAL;

@@ -18,6 +18,9 @@ public final class TorqueCommand implements QuestionCommand<WheelTorqueAnswer> {
             .alias("wheel torque", "torques")
             .example("torque");
 
+    /** Makes the command. */
+    public TorqueCommand() {}
+
     @Override
     public Manual manual() {
         return MANUAL;

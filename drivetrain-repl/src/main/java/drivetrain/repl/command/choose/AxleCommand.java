@@ -25,6 +25,9 @@ public final class AxleCommand implements Command {
             .alias("axles", "diff", "differential", "final drive", "ring and pinion", "rear end")
             .example("axle 41/10", "axle 4.10", "axle front 41/10");
 
+    /** Makes the command. */
+    public AxleCommand() {}
+
     @Override
     public Manual manual() {
         return MANUAL;

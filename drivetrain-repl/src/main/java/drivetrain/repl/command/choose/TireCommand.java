@@ -27,6 +27,9 @@ public final class TireCommand implements Command {
                     "tire 285/75R16 revs 632 rev/mile",
                     "tire 7.50-16 diameter 31.7 in");
 
+    /** Makes the command. */
+    public TireCommand() {}
+
     @Override
     public Manual manual() {
         return MANUAL;

@@ -33,6 +33,9 @@ public final class OpenCommand implements Command {
             .alias("load")
             .example("open demo", "open demo ranch-crawler", "open coast-tourer.yaml", "open shop-catalog.yaml");
 
+    /** Makes the command. */
+    public OpenCommand() {}
+
     @Override
     public Manual manual() {
         return MANUAL;

@@ -26,6 +26,9 @@ public final class OutputCommand implements Command {
                     "write answers as tables, plain lines, CSV, JSON or Markdown")
             .example("output json");
 
+    /** Makes the command. */
+    public OutputCommand() {}
+
     @Override
     public Manual manual() {
         return MANUAL;

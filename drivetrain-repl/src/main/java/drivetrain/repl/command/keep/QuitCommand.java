@@ -13,6 +13,9 @@ public final class QuitCommand implements Command {
     private static final Manual MANUAL =
             Manual.of(Topic.KEEP, "quit", "end the shell").alias("exit").example("quit");
 
+    /** Makes the command. */
+    public QuitCommand() {}
+
     @Override
     public Manual manual() {
         return MANUAL;

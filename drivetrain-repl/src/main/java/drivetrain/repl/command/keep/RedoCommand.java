@@ -16,6 +16,9 @@ public final class RedoCommand implements Command {
     private static final Manual MANUAL =
             Manual.of(Topic.KEEP, "redo", "make again what was undone").example("redo");
 
+    /** Makes the command. */
+    public RedoCommand() {}
+
     @Override
     public Manual manual() {
         return MANUAL;

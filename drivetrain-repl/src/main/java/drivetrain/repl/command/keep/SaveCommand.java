@@ -21,6 +21,9 @@ public final class SaveCommand implements Command {
             .alias("write")
             .example("save coast-tourer.yaml");
 
+    /** Makes the command. */
+    public SaveCommand() {}
+
     @Override
     public Manual manual() {
         return MANUAL;

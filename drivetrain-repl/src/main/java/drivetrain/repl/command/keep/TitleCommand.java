@@ -19,6 +19,9 @@ public final class TitleCommand implements Command {
     private static final Manual MANUAL =
             Manual.of(Topic.KEEP, "title [TEXT]", "name the work in hand").example("title coast tourer");
 
+    /** Makes the command. */
+    public TitleCommand() {}
+
     @Override
     public Manual manual() {
         return MANUAL;

@@ -40,6 +40,9 @@ public final class TourCommand implements Command {
      */
     public record Stop(String line, String why) {}
 
+    /** Makes the command. */
+    public TourCommand() {}
+
     @Override
     public Manual manual() {
         return MANUAL;

@@ -16,6 +16,9 @@ public final class UndoCommand implements Command {
     private static final Manual MANUAL =
             Manual.of(Topic.KEEP, "undo", "take the last change back").example("undo");
 
+    /** Makes the command. */
+    public UndoCommand() {}
+
     @Override
     public Manual manual() {
         return MANUAL;

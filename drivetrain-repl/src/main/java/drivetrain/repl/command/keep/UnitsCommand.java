@@ -26,6 +26,9 @@ public final class UnitsCommand implements Command {
             .alias("unit")
             .example("units metric");
 
+    /** Makes the command. */
+    public UnitsCommand() {}
+
     @Override
     public Manual manual() {
         return MANUAL;

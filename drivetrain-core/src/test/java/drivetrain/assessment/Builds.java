@@ -1,0 +1,82 @@
+package drivetrain.assessment;
+
+import drivetrain.combination.Catalog;
+import drivetrain.combination.Combination;
+import drivetrain.combination.Part;
+import drivetrain.combination.PartKind;
+import drivetrain.combination.Slot;
+import drivetrain.combination.Specification;
+import drivetrain.combination.Vehicle;
+import drivetrain.gearing.Ratio;
+import drivetrain.gearing.Speedometer;
+import drivetrain.gearing.SpeedometerDrive;
+import drivetrain.quantity.Length;
+import drivetrain.quantity.Mass;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** Drivetrain packages of an invented shop. */
+final class Builds {
+
+    /** A wagon for the highway: automatic, long axle. */
+    static final Specification TOURER = Specification.empty()
+            .titled("Tourer")
+            .with(Slot.VEHICLE, "wagon")
+            .with(Slot.ENGINE, "440 hp at 5900 rpm, 430 lb-ft at 4400 rpm, idle 600 rpm, max 6600 rpm")
+            .with(Slot.TRANSMISSION, "4.03 2.36 1.53 1.15 0.85 0.67 reverse 3.06 converter stall 2.0 lockup slip 3 %")
+            .with(Slot.TRANSFER, "1.00 2.72 part-time")
+            .with(Slot.REAR_AXLE, "41/11")
+            .with(Slot.FRONT_AXLE, "41/11")
+            .with(Slot.TIRE, "LT265/75R16 123/120R rollout 2457 mm")
+            .cruisingAt("70 mph");
+
+    /** A hardtop for steep ground: manual with a very low first gear, short axle. */
+    static final Specification CRAWLER = Specification.empty()
+            .titled("Crawler")
+            .with(Slot.VEHICLE, "mass 1900 kg front 1200 kg rear 1400 kg")
+            .with(Slot.ENGINE, "350 hp at 5600 rpm, 370 lb-ft at 4200 rpm, idle 600 rpm, max 6000 rpm")
+            .with(Slot.TRANSMISSION, "5.61 3.04 1.67 1.00 0.75 reverse 5.05")
+            .with(Slot.TRANSFER, "1.00 4.00 part-time")
+            .with(Slot.REAR_AXLE, "41/9")
+            .with(Slot.FRONT_AXLE, "41/9")
+            .with(Slot.TIRE, "35x12.50R17LT 121Q rollout 2673 mm")
+            .cruisingAt("55 mph");
+
+    private static final Speedometer DRIVESHAFT = new Speedometer(
+            SpeedometerDrive.DRIVESHAFT,
+            Length.ofMillimeters(2400.0),
+            Optional.of(Ratio.ofTeeth(41, 10)),
+            OptionalInt.of(20),
+            OptionalInt.of(8));
+
+    private Builds() {}
+
+    static Vehicle wagon(Speedometer speedometer) {
+        return new Vehicle(
+                "long wagon",
+                Optional.of(Mass.ofKilograms(2600.0)),
+                Optional.of(Mass.ofKilograms(1500.0)),
+                Optional.of(Mass.ofKilograms(1900.0)),
+                false,
+                Optional.of(speedometer));
+    }
+
+    static Combination of(Specification order) {
+        return of(order, wagon(DRIVESHAFT));
+    }
+
+    static Combination of(Specification order, Vehicle wagon) {
+        Catalog shelf = Catalog.titled("invented shelf")
+                .add(PartKind.VEHICLE, Part.of("wagon", "a long wagon", wagon, "test"))
+                .build();
+        return Combination.resolve(order, shelf);
+    }
+
+    static Combination tourer() {
+        return of(TOURER);
+    }
+
+    static Combination crawler() {
+        return of(CRAWLER);
+    }
+}
