@@ -46,13 +46,11 @@ record Console(boolean isInteractive, boolean showsOutput, Charset charset, Map<
 
     /** From Java 22 on there is a console even where the streams are redirected; it then says so. */
     private static boolean isTerminal(java.io.@org.jspecify.annotations.Nullable Console console) {
-        if (console == null) {
-            return false;
+        if (console == null || Runtime.version().feature() < 22) {
+            return console != null;
         }
         try {
             return (boolean) java.io.Console.class.getMethod("isTerminal").invoke(console);
-        } catch (NoSuchMethodException before22) {
-            return true;
         } catch (ReflectiveOperationException unknown) {
             return false;
         }

@@ -48,17 +48,29 @@ final class InteractiveShell {
 
     /** Runs the shell on the terminal of this process until the user ends it. */
     int run() {
-        TerminalBuilder builder = TerminalBuilder.builder()
-                .name("drivetrain")
-                .graphemeCluster(false)
-                .encoding(console.charset());
         boolean rehearsed = isRehearsed();
         try (Terminal terminal = rehearsed
-                ? builder.system(false).streams(System.in, System.out).build()
-                : builder.system(true).dumb(true).build()) {
+                ? builder().system(false).streams(System.in, System.out).build()
+                : systemTerminal()) {
             return run(terminal, rehearsed ? Optional.empty() : historyFile());
         } catch (IOException unusable) {
             throw new UncheckedIOException(unusable);
+        }
+    }
+
+    private TerminalBuilder builder() {
+        return TerminalBuilder.builder()
+                .name("drivetrain")
+                .graphemeCluster(false)
+                .encoding(console.charset());
+    }
+
+    /** Asks the native library first and alone, because the other way starts a program to look at each stream. */
+    private Terminal systemTerminal() throws IOException {
+        try {
+            return builder().system(true).providers("jni").dumb(false).build();
+        } catch (IOException | IllegalStateException noNativeLibrary) {
+            return builder().system(true).dumb(true).build();
         }
     }
 
