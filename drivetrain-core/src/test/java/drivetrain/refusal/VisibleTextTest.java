@@ -18,12 +18,17 @@ class VisibleTextTest {
     @ParameterizedTest
     @CsvSource({
         "0000", "0007", "0009", "000A", "000D", "001B", "007F", "009B", "00AD", "061C", "200B", "200F", "2028", "2029",
-        "202E", "2066", "FEFF", "D800", "DC00"
+        "202E", "2066", "FEFF", "0378", "D800", "DC00"
     })
     void escapesWhatActsInsteadOfBeingSeen(String code) {
         String text = "a" + (char) Integer.parseInt(code, 16) + "b";
 
         assertThat(VisibleText.of(text)).isEqualTo("a\\u" + code + "b");
+    }
+
+    @Test
+    void writesEverySpaceAsAPlainOne() {
+        assertThat(VisibleText.of("a\u00A0b\u2009c\u3000d")).isEqualTo("a b c d");
     }
 
     @Test

@@ -1,5 +1,6 @@
 package drivetrain.report.text;
 
+import drivetrain.refusal.VisibleText;
 import java.text.Normalizer;
 import java.util.HashMap;
 import java.util.List;

@@ -3,6 +3,7 @@ package drivetrain.report.text;
 import drivetrain.finding.Source;
 import drivetrain.quantity.Figure;
 import drivetrain.quantity.UnitSystem;
+import drivetrain.refusal.VisibleText;
 import drivetrain.report.Block;
 import drivetrain.report.Cautions;
 import drivetrain.report.Cell;

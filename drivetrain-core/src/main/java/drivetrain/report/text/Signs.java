@@ -3,6 +3,7 @@ package drivetrain.report.text;
 import drivetrain.quantity.Figure;
 import drivetrain.quantity.MeasuredFigure;
 import drivetrain.quantity.UnitSystem;
+import drivetrain.refusal.VisibleText;
 import java.nio.charset.Charset;
 
 /** Which signs can be shown. Control characters never can: they are written as {@code \}{@code u001B}, whatever the choice. */
