@@ -103,16 +103,23 @@ public record Working(String question, List<Input> inputs, List<Step> steps, Lis
         }
 
         /**
-         * Adds all that another working has, ahead of what comes next.
+         * Adds all that another working has, ahead of what comes next. An input that an earlier step has worked out is no input here,
+         * and a step that stands here already is not repeated.
          *
          * @param other the working of a value that this one starts from
          * @return this builder
          */
         public Builder from(Working other) {
-            inputs.addAll(other.inputs());
-            steps.addAll(other.steps());
+            other.inputs().stream().filter(input -> !isWorkedOut(input)).forEach(inputs::add);
+            other.steps().stream().filter(step -> !steps.contains(step)).forEach(steps::add);
             sources.addAll(other.sources());
             return this;
+        }
+
+        private boolean isWorkedOut(Input input) {
+            return steps.stream()
+                    .anyMatch(step ->
+                            step.name().equals(input.name()) && step.result().equals(input.figure()));
         }
 
         /**

@@ -34,6 +34,24 @@ class WorkingTest {
     }
 
     @Test
+    void takesNoInputThatAStepHasWorkedOutAndNoStepTwice() {
+        Working ratio = Working.of("ratio")
+                .input("gear ratio", "i_g", RATIO, "given")
+                .step("total ratio", "i", TOTAL)
+                .build();
+        Working speed = Working.of("speed")
+                .input("total ratio", "i", TOTAL, "given")
+                .input("other ratio", "j", TOTAL, "given")
+                .step("total ratio", "i", TOTAL)
+                .step("speed", "n", RATIO)
+                .build();
+        Working both = Working.of("both").from(ratio).from(speed).build();
+
+        assertThat(both.inputs()).extracting(Working.Input::name).containsExactly("gear ratio", "other ratio");
+        assertThat(both.steps()).extracting(Working.Step::name).containsExactly("total ratio", "speed");
+    }
+
+    @Test
     void isNotChangedByItsBuilder() {
         Working.Builder builder = Working.of("crawl ratio");
         Working empty = builder.build();
