@@ -27,8 +27,10 @@ import java.util.List;
  * @param idle the idle speed of the engine, or why it is not known
  * @param rolling the rolling circumference, or why it is not known
  * @param speed the crawl speed at idle with nothing slipping, or what is missing
+ * @param engineTorque the greatest torque of the engine, or why it is not known
  * @param torque the wheel torque of all driven wheels at peak engine torque with nothing slipping, or what is missing
  * @param stallTorque the wheel torque at peak engine torque and converter stall, or what is missing; with a clutch nothing is added
+ * @param assumptions what ratio, speed and torque rest on
  */
 public record CrawlAnswer(
         Crawl crawl,
@@ -36,9 +38,16 @@ public record CrawlAnswer(
         Outcome<AngularSpeed> idle,
         Outcome<RollingCircumference> rolling,
         Outcome<Speed> speed,
+        Outcome<Torque> engineTorque,
         Outcome<Torque> torque,
-        Outcome<Torque> stallTorque)
+        Outcome<Torque> stallTorque,
+        List<Assumption> assumptions)
         implements Answer {
+
+    /** Copies the assumptions. */
+    public CrawlAnswer {
+        assumptions = List.copyOf(assumptions);
+    }
 
     /**
      * Asks.
@@ -61,16 +70,18 @@ public record CrawlAnswer(
                 idle,
                 rolling,
                 idle.then(slow -> rolling.map(known -> crawl.speedAt(slow, known.radius()))),
+                peak,
                 peak.map(crawl.gear()::wheelTorque),
-                peak.then(crawl::stallTorque));
+                peak.then(crawl::stallTorque),
+                assumptions(train, crawl, rolling, peak));
     }
 
-    @Override
-    public List<Assumption> assumptions() {
+    private static List<Assumption> assumptions(
+            GearTrain train, Crawl crawl, Outcome<RollingCircumference> rolling, Outcome<Torque> engineTorque) {
         List<Assumption> all = new ArrayList<>();
         rolling.value().ifPresent(known -> all.addAll(known.assumptions()));
-        all.addAll(crawl.coupling().speedAssumptions());
-        torque.value().ifPresent(known -> all.addAll(crawl.gear().efficiencyAssumptions()));
+        all.addAll(train.speedAssumptions());
+        engineTorque.value().ifPresent(known -> all.addAll(crawl.gear().efficiencyAssumptions()));
         return all;
     }
 
@@ -86,11 +97,20 @@ public record CrawlAnswer(
 
     @Override
     public Working working() {
-        Working.Builder working = Working.of("crawl ratio and crawl speed");
+        Working.Builder working = Working.of("crawl ratio, crawl speed and torque");
         rolling.value().ifPresent(known -> {
             working.from(known.working());
             idle.value().ifPresent(slow -> working.from(crawl.speedWorking(slow, known.radius())));
         });
-        return working.from(crawl.working()).build();
+        working.from(crawl.working());
+        engineTorque.value().ifPresent(peak -> addTorque(working, peak));
+        return working.build();
+    }
+
+    private void addTorque(Working.Builder working, Torque peak) {
+        working.from(crawl.gear().wheelTorqueWorking(peak));
+        if (crawl.coupling().stallMultiplication().orElse(1.0) > 1.0) {
+            crawl.stallTorqueWorking(peak).value().ifPresent(working::from);
+        }
     }
 }

@@ -5,7 +5,6 @@ import drivetrain.finding.Assumption;
 import drivetrain.finding.Caution;
 import drivetrain.finding.Finding;
 import drivetrain.finding.Outcome;
-import drivetrain.finding.Source;
 import drivetrain.finding.Working;
 import drivetrain.gearing.Coupling;
 import drivetrain.gearing.DriveGear;
@@ -32,6 +31,7 @@ import java.util.Optional;
  * @param everyGear the engine speed in every forward gear of the same range, lowest gear first
  * @param rolling the rolling circumference that the engine speed rests on
  * @param coupling what stands between engine and transmission
+ * @param assumptions what the rolling circumference, the axle ratio and the state of the converter rest on
  * @param findings whether the engine lugs or screams there, and whether the tire may go that fast
  */
 public record CruiseAnswer(
@@ -43,6 +43,7 @@ public record CruiseAnswer(
         List<Row> everyGear,
         RollingCircumference rolling,
         Coupling coupling,
+        List<Assumption> assumptions,
         List<Finding> findings)
         implements Answer {
 
@@ -57,6 +58,7 @@ public record CruiseAnswer(
     /** Copies the lists. */
     public CruiseAnswer {
         everyGear = List.copyOf(everyGear);
+        assumptions = List.copyOf(assumptions);
         findings = List.copyOf(findings);
     }
 
@@ -97,14 +99,8 @@ public record CruiseAnswer(
                 rows,
                 rolling,
                 coupling,
+                SpeedGround.of(rolling, train),
                 CruiseChecks.of(combination, speed, engineSpeed));
-    }
-
-    @Override
-    public List<Assumption> assumptions() {
-        List<Assumption> all = new ArrayList<>(rolling.assumptions());
-        all.addAll(coupling.speedAssumptions());
-        return all;
     }
 
     @Override
@@ -117,13 +113,10 @@ public record CruiseAnswer(
         Working.Builder working = Working.of(
                         "engine speed at " + speed.format(Speed.MILE_PER_HOUR, 1) + " in " + gear.label())
                 .from(rolling.working())
-                .from(gear.totalRatioWorking())
-                .input("road speed", "v", Figure.of(speed, Display.ROAD_SPEED), "asked")
-                .step("engine speed", "n = v / r · i", Figure.of(engineSpeed, Display.ROTATION));
-        unlocked.ifPresent(open -> working.step(
-                "engine speed, converter open", "n' = n / speed ratio", Figure.of(open, Display.ROTATION)));
-        return working.step("driveshaft speed", "n / (i_g · i_a · i_r)", Figure.of(driveshaftSpeed, Display.ROTATION))
-                .source(Source.derived("a wheel that rolls without slip covers its rolling circumference a turn"))
-                .build();
+                .from(gear.engineSpeedWorking(speed, rolling.radius()));
+        unlocked.ifPresent(open -> working.input(
+                        "speed ratio of the converter", "s", Figure.plain(engineSpeed.ratioTo(open), 3), "transmission")
+                .step("engine speed, converter slipping", "n_c = n_e / s", Figure.of(open, Display.ROTATION)));
+        return working.from(gear.driveshaftSpeedWorking(engineSpeed)).build();
     }
 }

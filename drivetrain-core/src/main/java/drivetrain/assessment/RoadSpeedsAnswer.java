@@ -26,8 +26,10 @@ import java.util.List;
  * @param engineSpeed the engine speed
  * @param rows the gears in reverse, then those forward from the shortest to the tallest
  * @param rolling the rolling circumference that the road speeds rest on
+ * @param assumptions what the tire, the axle ratio and the state of the converter leave open
  */
-public record RoadSpeedsAnswer(AngularSpeed engineSpeed, List<Row> rows, RollingCircumference rolling)
+public record RoadSpeedsAnswer(
+        AngularSpeed engineSpeed, List<Row> rows, RollingCircumference rolling, List<Assumption> assumptions)
         implements Answer {
 
     /**
@@ -42,6 +44,7 @@ public record RoadSpeedsAnswer(AngularSpeed engineSpeed, List<Row> rows, Rolling
     /** Copies the rows. */
     public RoadSpeedsAnswer {
         rows = List.copyOf(rows);
+        assumptions = List.copyOf(assumptions);
     }
 
     /**
@@ -57,7 +60,11 @@ public record RoadSpeedsAnswer(AngularSpeed engineSpeed, List<Row> rows, Rolling
         return Rolling.of(combination)
                 .then(rolling -> combination
                         .gearTrain()
-                        .map(train -> new RoadSpeedsAnswer(engineSpeed, rows(train, rolling, engineSpeed), rolling)));
+                        .map(train -> new RoadSpeedsAnswer(
+                                engineSpeed,
+                                rows(train, rolling, engineSpeed),
+                                rolling,
+                                SpeedGround.of(rolling, train))));
     }
 
     /**
@@ -83,11 +90,6 @@ public record RoadSpeedsAnswer(AngularSpeed engineSpeed, List<Row> rows, Rolling
             rows.add(new Row(gear, gear.speedAt(engineSpeed, rolling.radius()), gear.driveshaftSpeedAt(engineSpeed)));
         }
         return rows;
-    }
-
-    @Override
-    public List<Assumption> assumptions() {
-        return rolling.assumptions();
     }
 
     @Override

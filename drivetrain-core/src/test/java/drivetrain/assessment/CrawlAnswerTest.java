@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import drivetrain.combination.Slot;
+import drivetrain.quantity.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 class CrawlAnswerTest {
@@ -76,5 +77,21 @@ class CrawlAnswerTest {
         assertThat(CrawlAnswer.of(Builds.of(Builds.CRAWLER.without(Slot.REAR_AXLE)))
                         .reason())
                 .contains("no rear axle is chosen");
+    }
+
+    @Test
+    void worksItsTorquesOut() {
+        CrawlAnswer automatic = CrawlAnswer.of(Builds.tourer()).orThrow();
+        CrawlAnswer manual = CrawlAnswer.of(Builds.crawler()).orThrow();
+
+        assertThat(automatic.working().steps())
+                .extracting(step -> step.result().number(UnitSystem.METRIC))
+                .contains(
+                        automatic.torque().orThrow().toNewtonMeters(),
+                        automatic.stallTorque().orThrow().toNewtonMeters());
+        assertThat(manual.working().steps())
+                .extracting(step -> step.result().number(UnitSystem.METRIC))
+                .contains(manual.torque().orThrow().toNewtonMeters());
+        assertThat(manual.working().inputs()).extracting(input -> input.name()).doesNotContain("stall torque ratio");
     }
 }

@@ -128,6 +128,31 @@ class CruiseAnswerTest {
     }
 
     @Test
+    void saysThatADecimalAxleRatioStandsForATeethPair() {
+        Combination decimal =
+                Combination.resolve(Builds.tourer().specification().with(Slot.REAR_AXLE, "3.73"), Catalog.empty());
+        String pair = "41/11";
+
+        assertThat(at(decimal, ROAD, GearChoice.TOP).assumptions())
+                .anySatisfy(assumption -> assertThat(assumption.statement()).contains(pair));
+        assertThat(RoadSpeedsAnswer.atMaximum(decimal).orThrow().assumptions())
+                .anySatisfy(assumption -> assertThat(assumption.statement()).contains(pair));
+        assertThat(CrawlAnswer.of(decimal).orThrow().assumptions())
+                .anySatisfy(assumption -> assertThat(assumption.statement()).contains(pair));
+    }
+
+    @Test
+    void worksEachFigureOutOnce() {
+        CruiseAnswer answer = at(Builds.tourer(), ROAD, GearChoice.TOP);
+
+        assertThat(answer.working().steps()).doesNotHaveDuplicates();
+        assertThat(answer.working().inputs())
+                .extracting(input -> input.name())
+                .doesNotHaveDuplicates()
+                .doesNotContain("rolling radius", "engine speed");
+    }
+
+    @Test
     void saysWhatItRestsOn() {
         CruiseAnswer answer = at(Builds.tourer(), ROAD, GearChoice.TOP);
 
