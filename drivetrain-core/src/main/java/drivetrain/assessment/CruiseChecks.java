@@ -35,19 +35,33 @@ final class CruiseChecks {
                 .fold(
                         idle -> {
                             AngularSpeed least = idle.times(house.value());
-                            Verdict verdict = engineSpeed.isLessThan(idle)
-                                    ? Verdict.EXCEEDED
-                                    : engineSpeed.isLessThan(least) ? Verdict.MARGINAL : Verdict.MET;
-                            return Finding.of(
-                                    LUG,
-                                    Figure.of(engineSpeed, Display.ROTATION),
-                                    Figure.of(least, Display.ROTATION),
-                                    Figure.percent(engineSpeed.ratioTo(least) - 1.0, 0),
-                                    verdict,
-                                    lugStatement(verdict),
-                                    house.source());
+                            Verdict verdict = verdict(engineSpeed.isLessThan(idle), engineSpeed.isLessThan(least));
+                            double margin = engineSpeed.ratioTo(least) - 1.0;
+                            return held(LUG, engineSpeed, least, margin, verdict, lugStatement(verdict), house);
                         },
                         reason -> Finding.notEvaluated(LUG, reason, house.source()));
+    }
+
+    private static Verdict verdict(boolean exceeded, boolean marginal) {
+        return exceeded ? Verdict.EXCEEDED : marginal ? Verdict.MARGINAL : Verdict.MET;
+    }
+
+    private static Finding held(
+            String checked,
+            AngularSpeed engineSpeed,
+            AngularSpeed limit,
+            double margin,
+            Verdict verdict,
+            String statement,
+            HouseLimits.Limit house) {
+        return Finding.of(
+                checked,
+                Figure.of(engineSpeed, Display.ROTATION),
+                Figure.of(limit, Display.ROTATION),
+                Figure.percent(margin, 0),
+                verdict,
+                statement,
+                house.source());
     }
 
     private static String lugStatement(Verdict verdict) {
@@ -66,17 +80,10 @@ final class CruiseChecks {
                 .fold(
                         maximum -> {
                             AngularSpeed most = maximum.times(house.value());
-                            Verdict verdict = engineSpeed.isGreaterThan(maximum)
-                                    ? Verdict.EXCEEDED
-                                    : engineSpeed.isGreaterThan(most) ? Verdict.MARGINAL : Verdict.MET;
-                            return Finding.of(
-                                    SCREAM,
-                                    Figure.of(engineSpeed, Display.ROTATION),
-                                    Figure.of(most, Display.ROTATION),
-                                    Figure.percent(1.0 - engineSpeed.ratioTo(most), 0),
-                                    verdict,
-                                    screamStatement(verdict),
-                                    house.source());
+                            Verdict verdict =
+                                    verdict(engineSpeed.isGreaterThan(maximum), engineSpeed.isGreaterThan(most));
+                            double margin = 1.0 - engineSpeed.ratioTo(most);
+                            return held(SCREAM, engineSpeed, most, margin, verdict, screamStatement(verdict), house);
                         },
                         reason -> Finding.notEvaluated(SCREAM, reason, house.source()));
     }
