@@ -1,13 +1,13 @@
 package drivetrain.repl.command.ask;
 
 import drivetrain.quantity.Kind;
-import drivetrain.quantity.Quantity;
+import drivetrain.quantity.Magnitude;
 import drivetrain.refusal.Refusal;
 import drivetrain.repl.command.Arguments;
 import java.util.Arrays;
 import java.util.List;
 
-/** A quantity that a question is asked at; a number without its unit is refused with the units that it could have. */
+/** A quantity above zero that a question is asked at; a number without its unit is refused with the units that it could have. */
 final class AskedQuantity {
 
     private AskedQuantity() {}
@@ -19,12 +19,12 @@ final class AskedQuantity {
      * @param arguments the words of the quantity
      * @param units the units that are suggested for a bare number
      */
-    static <Q extends Quantity<Q>> Q read(Kind<Q> kind, Arguments arguments, String... units) {
+    static <Q extends Magnitude<Q>> Q read(Kind<Q> kind, Arguments arguments, String... units) {
         boolean at = arguments.size() > 1 && arguments.get(0).isAny("at");
         return (at ? arguments.from(1) : arguments).read(text -> parse(kind, text, units));
     }
 
-    private static <Q extends Quantity<Q>> Q parse(Kind<Q> kind, String text, String... units) {
+    private static <Q extends Magnitude<Q>> Q parse(Kind<Q> kind, String text, String... units) {
         if (isBareNumber(text)) {
             List<String> near =
                     Arrays.stream(units).map(unit -> text + " " + unit).toList();
@@ -34,7 +34,14 @@ final class AskedQuantity {
                     .at(text.length())
                     .asException();
         }
-        return kind.parse(text);
+        Q asked = kind.parse(text);
+        if (asked.si() <= 0.0) {
+            throw Refusal.of(kind.name(), text, "must be greater than zero")
+                    .allowing("more than 0 " + units[0])
+                    .at(0)
+                    .asException();
+        }
+        return asked;
     }
 
     private static boolean isBareNumber(String text) {
