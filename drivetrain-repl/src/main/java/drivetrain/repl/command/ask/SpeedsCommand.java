@@ -5,17 +5,13 @@ import drivetrain.combination.Combination;
 import drivetrain.finding.Outcome;
 import drivetrain.quantity.AngularSpeed;
 import drivetrain.quantity.UnitSystem;
-import drivetrain.repl.command.Arguments;
 import drivetrain.repl.command.Manual;
-import drivetrain.repl.command.Offer;
 import drivetrain.repl.command.Topic;
-import drivetrain.repl.session.Session;
 import drivetrain.report.Report;
 import drivetrain.report.RoadSpeedsReport;
-import java.util.List;
 
 /** {@code speeds}: road speed in every gear. */
-public final class SpeedsCommand implements QuestionCommand<RoadSpeedsAnswer> {
+public final class SpeedsCommand implements EngineSpeedQuestion<RoadSpeedsAnswer> {
 
     private static final Manual MANUAL = Manual.of(
                     Topic.ASK,
@@ -33,22 +29,17 @@ public final class SpeedsCommand implements QuestionCommand<RoadSpeedsAnswer> {
     }
 
     @Override
-    public Outcome<RoadSpeedsAnswer> ask(Session session, Arguments arguments) {
-        Combination combination = session.combination();
-        if (arguments.isEmpty()) {
-            return RoadSpeedsAnswer.atMaximum(combination);
-        }
-        AngularSpeed engineSpeed = AskedQuantity.read(AngularSpeed.KIND, arguments, "rpm");
-        return arguments.read(text -> RoadSpeedsAnswer.at(combination, engineSpeed));
+    public Outcome<RoadSpeedsAnswer> atMaximum(Combination combination) {
+        return RoadSpeedsAnswer.atMaximum(combination);
+    }
+
+    @Override
+    public Outcome<RoadSpeedsAnswer> at(Combination combination, AngularSpeed engineSpeed) {
+        return RoadSpeedsAnswer.at(combination, engineSpeed);
     }
 
     @Override
     public Report report(RoadSpeedsAnswer answer, UnitSystem units) {
         return RoadSpeedsReport.of(answer, units);
-    }
-
-    @Override
-    public List<Offer> offers(Session session, List<String> before) {
-        return before.size() == 1 ? Offer.of("rpm") : List.of();
     }
 }

@@ -5,18 +5,15 @@ import drivetrain.combination.PartKind;
 import drivetrain.combination.Slot;
 import drivetrain.combination.Specification;
 import drivetrain.gearing.AxleRatio;
-import drivetrain.repl.command.Arguments;
-import drivetrain.repl.command.Command;
 import drivetrain.repl.command.Manual;
 import drivetrain.repl.command.Offer;
-import drivetrain.repl.command.Result;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.session.Session;
 import java.util.ArrayList;
 import java.util.List;
 
 /** {@code axle}: the ring and pinion of both axles, or of one. */
-public final class AxleCommand implements Command {
+public final class AxleCommand implements AxleChoice {
 
     private static final Manual MANUAL = Manual.of(
                     Topic.CHOOSE,
@@ -34,18 +31,17 @@ public final class AxleCommand implements Command {
     }
 
     @Override
-    public Result run(Session session, Arguments arguments) {
-        Position position = Position.of(arguments);
-        Arguments part = position.rest(arguments);
-        if (part.isEmpty()) {
-            return Result.answer(session, PresentChoice.of(session, position.slots(Slot.REAR_AXLE, Slot.FRONT_AXLE)));
-        }
-        Specification changed = change(session.specification(), position, part.text());
-        Session next = part.read(text -> session.change(arguments.line().strip(), changed));
-        return Result.changed(next, PresentChoice.notice(next, position.slot(Slot.REAR_AXLE, Slot.FRONT_AXLE)));
+    public Slot rear() {
+        return Slot.REAR_AXLE;
     }
 
-    private static Specification change(Specification before, Position position, String text) {
+    @Override
+    public Slot front() {
+        return Slot.FRONT_AXLE;
+    }
+
+    @Override
+    public Specification change(Specification before, Position position, String text) {
         return switch (position) {
             case BOTH -> before.with(Slot.REAR_AXLE, text).with(Slot.FRONT_AXLE, text);
             case REAR -> before.with(Slot.REAR_AXLE, text);

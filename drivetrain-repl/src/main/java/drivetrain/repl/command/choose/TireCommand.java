@@ -3,18 +3,15 @@ package drivetrain.repl.command.choose;
 import drivetrain.combination.PartKind;
 import drivetrain.combination.Slot;
 import drivetrain.combination.Specification;
-import drivetrain.repl.command.Arguments;
-import drivetrain.repl.command.Command;
 import drivetrain.repl.command.Manual;
 import drivetrain.repl.command.Offer;
-import drivetrain.repl.command.Result;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.session.Session;
 import java.util.ArrayList;
 import java.util.List;
 
 /** {@code tire}: the tires of all wheels, or of one axle. */
-public final class TireCommand implements Command {
+public final class TireCommand implements AxleChoice {
 
     private static final Manual MANUAL = Manual.of(
                     Topic.CHOOSE,
@@ -36,18 +33,17 @@ public final class TireCommand implements Command {
     }
 
     @Override
-    public Result run(Session session, Arguments arguments) {
-        Position position = Position.of(arguments);
-        Arguments part = position.rest(arguments);
-        if (part.isEmpty()) {
-            return Result.answer(session, PresentChoice.of(session, position.slots(Slot.TIRE, Slot.FRONT_TIRE)));
-        }
-        Specification changed = change(session.specification(), position, part.text());
-        Session next = part.read(text -> session.change(arguments.line().strip(), changed));
-        return Result.changed(next, PresentChoice.notice(next, position.slot(Slot.TIRE, Slot.FRONT_TIRE)));
+    public Slot rear() {
+        return Slot.TIRE;
     }
 
-    private static Specification change(Specification before, Position position, String text) {
+    @Override
+    public Slot front() {
+        return Slot.FRONT_TIRE;
+    }
+
+    @Override
+    public Specification change(Specification before, Position position, String text) {
         return switch (position) {
             case BOTH -> before.with(Slot.TIRE, text).without(Slot.FRONT_TIRE);
             case REAR -> keepFront(before).with(Slot.TIRE, text);
