@@ -67,7 +67,7 @@ class CruiseAnswerTest {
         assertThat(open.unlocked().orElseThrow().isGreaterThan(open.engineSpeed()))
                 .isTrue();
         assertThat(open.working().steps())
-                .anySatisfy(step -> assertThat(step.name()).contains("converter open"));
+                .anySatisfy(step -> assertThat(step.name()).contains("converter slipping"));
         assertThat(at(Builds.crawler(), ROAD, GearChoice.TOP).unlocked()).isEmpty();
     }
 
