@@ -129,8 +129,7 @@ class CruiseAnswerTest {
 
     @Test
     void saysThatADecimalAxleRatioStandsForATeethPair() {
-        Combination decimal =
-                Combination.resolve(Builds.tourer().specification().with(Slot.REAR_AXLE, "3.73"), Catalog.empty());
+        Combination decimal = Builds.of(Builds.TOURER.with(Slot.REAR_AXLE, "3.73"));
         String pair = "41/11";
 
         assertThat(at(decimal, ROAD, GearChoice.TOP).assumptions())
