@@ -87,6 +87,15 @@ public final class AngularSpeed extends Magnitude<AngularSpeed> {
         return Speed.ofMetersPerSecond(si() * radius.si());
     }
 
+    /**
+     * Returns how often a part that turns at this speed comes round.
+     *
+     * @return one cycle a turn
+     */
+    public Frequency toFrequency() {
+        return Frequency.ofHertz(si() / (2.0 * Math.PI));
+    }
+
     @Override
     public Kind<AngularSpeed> kind() {
         return KIND;

@@ -53,6 +53,26 @@ public record Display<Q extends Quantity<Q>>(Unit<Q> us, int usDecimals, Unit<Q>
     /** Elevation: feet and meters. */
     public static final Display<Length> ELEVATION = new Display<>(Length.FOOT, 0, Length.METER, 0);
 
+    /** A frequency of vibration: Hz to one decimal in both systems. */
+    public static final Display<Frequency> FREQUENCY = new Display<>(Frequency.HERTZ, 1, Frequency.HERTZ, 1);
+
+    /** A stress in a part: whole psi, MPa to one decimal. */
+    public static final Display<Pressure> STRESS = new Display<>(Pressure.PSI, 0, Pressure.MEGAPASCAL, 1);
+
+    /** A modulus of elasticity: million psi to two decimals, GPa to one. */
+    public static final Display<Pressure> MODULUS = new Display<>(Pressure.MEGA_PSI, 2, Pressure.GIGAPASCAL, 1);
+
+    /** The density of a solid: kg/m3 in both systems. */
+    public static final Display<Density> SOLID_DENSITY =
+            new Display<>(Density.KILOGRAM_PER_CUBIC_METER, 0, Density.KILOGRAM_PER_CUBIC_METER, 0);
+
+    /** The stiffness of a support: whole lbf/in and N/mm. */
+    public static final Display<Stiffness> SUPPORT =
+            new Display<>(Stiffness.POUND_FORCE_PER_INCH, 0, Stiffness.NEWTON_PER_MILLIMETER, 0);
+
+    /** The wall of a tube: inches to three decimals, millimeters to two. */
+    public static final Display<Length> WALL = new Display<>(Length.INCH, 3, Length.MILLIMETER, 2);
+
     /**
      * Checks the decimals.
      *

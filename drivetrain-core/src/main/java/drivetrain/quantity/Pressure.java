@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A pressure. Whether it is absolute or against the atmosphere is said where it is used.
+ * A pressure, a stress or a modulus of elasticity. Whether a pressure it is absolute or against the atmosphere is said where it is used.
  *
  * <p>Any finite value; a value that is impossible for a part is refused by the part. Factors: NIST Special Publication 811
  * (2008), appendix B, written as the definitions that they follow from.
@@ -23,12 +23,22 @@ public final class Pressure extends Magnitude<Pressure> {
     /** Megapascal. */
     public static final Unit<Pressure> MEGAPASCAL = Unit.of("MPa", 1e6);
 
+    /** Gigapascal, in which moduli of elasticity are given. */
+    public static final Unit<Pressure> GIGAPASCAL = Unit.of("GPa", 1e9);
+
     /** Bar, 100 kPa exactly. */
     public static final Unit<Pressure> BAR = Unit.of("bar", 1e5, "bars");
 
     /** Pound-force per square inch. */
     public static final Unit<Pressure> PSI =
             Unit.of("psi", 0.45359237 * 9.80665 / (0.0254 * 0.0254), "lbf/in2", "lb/in2");
+
+    /** Thousand pounds-force per square inch, in which strengths are given. */
+    public static final Unit<Pressure> KSI = Unit.of("ksi", 1e3 * 0.45359237 * 9.80665 / (0.0254 * 0.0254), "kpsi");
+
+    /** Million pounds-force per square inch, in which moduli of elasticity are given. */
+    public static final Unit<Pressure> MEGA_PSI =
+            Unit.of("Msi", 1e6 * 0.45359237 * 9.80665 / (0.0254 * 0.0254), "Mpsi");
 
     private static final Map<String, String> NOT_MEGA = Map.of(
             "mPa", "MPa for megapascals; mPa would be millipascals",
@@ -37,7 +47,10 @@ public final class Pressure extends Magnitude<Pressure> {
 
     /** The kind: its name, its units and how it is read. */
     public static final Kind<Pressure> KIND = Kind.of(
-            "pressure", Pressure::new, NOT_MEGA, List.of(PASCAL, HECTOPASCAL, KILOPASCAL, MEGAPASCAL, BAR, PSI));
+            "pressure",
+            Pressure::new,
+            NOT_MEGA,
+            List.of(PASCAL, HECTOPASCAL, KILOPASCAL, MEGAPASCAL, GIGAPASCAL, BAR, PSI, KSI, MEGA_PSI));
 
     private Pressure(double si) {
         super("pressure", si);
@@ -172,6 +185,66 @@ public final class Pressure extends Magnitude<Pressure> {
      */
     public double toPsi() {
         return in(PSI);
+    }
+
+    /**
+     * Makes a quantity from its number in GPa.
+     *
+     * @param number a finite number
+     * @return the quantity
+     * @throws drivetrain.refusal.RefusedException if the number is not finite
+     */
+    public static Pressure ofGigapascals(double number) {
+        return KIND.of(number, GIGAPASCAL);
+    }
+
+    /**
+     * Returns the number in GPa.
+     *
+     * @return the number
+     */
+    public double toGigapascals() {
+        return in(GIGAPASCAL);
+    }
+
+    /**
+     * Makes a quantity from its number in ksi.
+     *
+     * @param number a finite number
+     * @return the quantity
+     * @throws drivetrain.refusal.RefusedException if the number is not finite
+     */
+    public static Pressure ofKsi(double number) {
+        return KIND.of(number, KSI);
+    }
+
+    /**
+     * Returns the number in ksi.
+     *
+     * @return the number
+     */
+    public double toKsi() {
+        return in(KSI);
+    }
+
+    /**
+     * Makes a quantity from its number in Msi.
+     *
+     * @param number a finite number
+     * @return the quantity
+     * @throws drivetrain.refusal.RefusedException if the number is not finite
+     */
+    public static Pressure ofMegaPsi(double number) {
+        return KIND.of(number, MEGA_PSI);
+    }
+
+    /**
+     * Returns the number in Msi.
+     *
+     * @return the number
+     */
+    public double toMegaPsi() {
+        return in(MEGA_PSI);
     }
 
     @Override

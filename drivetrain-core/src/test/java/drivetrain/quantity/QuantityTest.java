@@ -114,6 +114,8 @@ class QuantityTest {
                 .isEqualTo(Torque.ofNewtonMeters(100));
         assertThat(AngularSpeed.ofRadiansPerSecond(80).atRadius(Length.ofMeters(0.4)))
                 .isEqualTo(Speed.ofMetersPerSecond(32));
+        assertThat(AngularSpeed.ofRpm(3000).toFrequency().toHertz()).isCloseTo(50.0, within(1e-12));
+        assertThat(Frequency.ofHertz(50).toAngularSpeed().toRpm()).isCloseTo(3000.0, within(1e-10));
         assertThat(RevolutionsPerDistance.ofPerKilometer(400).perRevolution().toMeters())
                 .isCloseTo(2.5, within(1e-15));
     }
