@@ -8,6 +8,7 @@ public final class Kinds {
 
     private static final List<Kind<?>> ALL = List.of(
             Angle.KIND,
+            AngularAcceleration.KIND,
             AngularSpeed.KIND,
             Current.KIND,
             Density.KIND,

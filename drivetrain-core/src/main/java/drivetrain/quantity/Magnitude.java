@@ -9,6 +9,7 @@ import drivetrain.refusal.Refusal;
  */
 public abstract sealed class Magnitude<Q extends Magnitude<Q>> extends Quantity<Q>
         permits Angle,
+                AngularAcceleration,
                 AngularSpeed,
                 Current,
                 Density,

@@ -109,6 +109,7 @@ class UnitFactorsTest {
             Map.entry(Temperature.CELSIUS, BigDecimal.ONE),
             Map.entry(Temperature.FAHRENHEIT, over(exact("5"), exact("9"))),
             Map.entry(Angle.RADIAN, BigDecimal.ONE),
+            Map.entry(AngularAcceleration.RADIAN_PER_SECOND_SQUARED, BigDecimal.ONE),
             Map.entry(Angle.DEGREE, over(PI, exact("180"))),
             Map.entry(Current.AMPERE, BigDecimal.ONE),
             Map.entry(Voltage.VOLT, BigDecimal.ONE));
