@@ -1,0 +1,163 @@
+package drivetrain.driveshaft;
+
+import drivetrain.quantity.Angle;
+import drivetrain.quantity.Length;
+import drivetrain.refusal.Refusal;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+
+/** A line of shafts in space: joint centers, and the axes of output, pieces and pinion, all pointing toward the axle. Immutable. */
+public final class ShaftLine {
+
+    private static final double SHORTEST = 0.05;
+    private static final double LONGEST = 5.0;
+    private static final double MOST_ANGLE = Math.toRadians(45.0);
+
+    private final List<Vector3D> centers;
+    private final List<Vector3D> axes;
+
+    private ShaftLine(List<Vector3D> centers, List<Vector3D> axes) {
+        this.centers = List.copyOf(centers);
+        this.axes = List.copyOf(axes);
+    }
+
+    /** Makes a line from its joint centers and the unit vectors of output and pinion; refuses what cannot be built. */
+    static ShaftLine of(List<Vector3D> centers, Vector3D output, Vector3D pinion) {
+        ShaftLine line = connect(centers, output, pinion);
+        for (int i = 0; i < line.jointCount(); i++) {
+            requireBend(line, i);
+        }
+        return line;
+    }
+
+    private static void requireBend(ShaftLine line, int joint) {
+        double angle = line.bend(joint);
+        if (angle > MOST_ANGLE) {
+            throw Refusal.of(
+                            "joint " + (joint + 1),
+                            String.format(java.util.Locale.ROOT, "%.1f deg", Math.toDegrees(angle)),
+                            "bends more than a joint of a driveshaft can")
+                    .allowing("up to 45 deg")
+                    .asException();
+        }
+    }
+
+    private static ShaftLine connect(List<Vector3D> centers, Vector3D output, Vector3D pinion) {
+        List<Vector3D> axes = new ArrayList<>();
+        axes.add(output);
+        for (int i = 1; i < centers.size(); i++) {
+            Vector3D span = centers.get(i).subtract(centers.get(i - 1));
+            double length = span.getNorm();
+            if (length < SHORTEST || length > LONGEST) {
+                throw Refusal.of(
+                                "shaft " + i,
+                                String.format(java.util.Locale.ROOT, "%.1f mm", 1000.0 * length),
+                                length < 1e-6
+                                        ? "has no length: the joint centers coincide"
+                                        : "cannot be the distance of two joint centers")
+                        .allowing("50 mm to 5 m between joint centers")
+                        .asException();
+            }
+            axes.add(span.scalarMultiply(1.0 / length));
+        }
+        axes.add(pinion);
+        return new ShaftLine(centers, axes);
+    }
+
+    /** The same line with the axle moved; nothing is refused, so that a sweep over a travel can go on. */
+    ShaftLine withPinion(Vector3D center, Vector3D axis) {
+        List<Vector3D> moved = new ArrayList<>(centers);
+        moved.set(moved.size() - 1, center);
+        return connect(moved, axes.get(0), axis);
+    }
+
+    /** The same line with the pinion's axis turned about its joint center. */
+    ShaftLine withPinionAxis(Vector3D axis) {
+        return withPinion(centers.get(centers.size() - 1), axis);
+    }
+
+    Vector3D pinionAxis() {
+        return axes.get(axes.size() - 1);
+    }
+
+    Vector3D pinionCenter() {
+        return centers.get(centers.size() - 1);
+    }
+
+    Vector3D axis(int element) {
+        return axes.get(element);
+    }
+
+    /**
+     * Returns how many joints there are.
+     *
+     * @return 2 or 3
+     */
+    public int jointCount() {
+        return centers.size();
+    }
+
+    /**
+     * Returns the distance of two joint centers that follow each other.
+     *
+     * @param piece the piece between them, 0 for the one at the transfer case
+     * @return the length of the piece
+     */
+    public Length length(int piece) {
+        return Length.ofMeters(span(piece));
+    }
+
+    double span(int piece) {
+        return centers.get(piece + 1).distance(centers.get(piece));
+    }
+
+    /**
+     * Returns the true operating angle of a joint.
+     *
+     * @param joint the joint, 0 for the one at the transfer case
+     * @return the angle between the two axes that meet there, 0 or more
+     */
+    public Angle angle(int joint) {
+        return Angle.ofRadians(bend(joint));
+    }
+
+    /** The angle by atan2 of sine and cosine, which is right for straight joints too. */
+    double bend(int joint) {
+        Vector3D before = axes.get(joint);
+        Vector3D after = axes.get(joint + 1);
+        return Math.atan2(before.crossProduct(after).getNorm(), before.dotProduct(after));
+    }
+
+    /**
+     * Returns the slope of an axis as an inclinometer reads it.
+     *
+     * @param element 0 for the output, then the pieces, last the pinion
+     * @return the slope, positive where the axis falls toward the axle
+     */
+    public Angle slope(int element) {
+        return Angle.ofRadians(-Math.asin(Math.max(-1.0, Math.min(1.0, axes.get(element).getZ()))));
+    }
+
+    /**
+     * Returns how far the plane of a joint is turned from that of the joint before it.
+     *
+     * @param piece the piece between the joints, 0 for the one at the transfer case
+     * @return the turn about the piece, positive clockwise for one who looks toward the axle, more than -180 degrees and up to 180; 0 where one of the two joints
+     *     is straight and has no plane
+     */
+    public Angle planeTurn(int piece) {
+        return Angle.ofRadians(turn(piece));
+    }
+
+    double turn(int piece) {
+        Vector3D axis = axes.get(piece + 1);
+        Vector3D first = axes.get(piece).crossProduct(axis);
+        Vector3D second = axis.crossProduct(axes.get(piece + 2));
+        double size = first.getNorm() * second.getNorm();
+        if (size < 1e-18) {
+            return 0.0;
+        }
+        return Math.atan2(first.crossProduct(second).dotProduct(axis), first.dotProduct(second));
+    }
+}
