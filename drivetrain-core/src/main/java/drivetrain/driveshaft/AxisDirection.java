@@ -28,7 +28,10 @@ public record AxisDirection(Angle down, Optional<Angle> left) {
 
     private static void require(String subject, Angle angle) {
         if (Math.abs(angle.toRadians()) > STEEPEST) {
-            throw Refusal.of(subject, angle.toDegrees() + " deg", "is too much for a driveline: is the unit the right one?")
+            throw Refusal.of(
+                            subject,
+                            angle.toDegrees() + " deg",
+                            "is too much for a driveline: is the unit the right one?")
                     .allowing("up to 60 deg either way")
                     .asException();
         }

@@ -18,9 +18,31 @@ final class DriveshaftText {
     private static final String ALLOWED = "clauses such as tube 76.2 mm x 2.1 mm of steel, yokes in phase,"
             + " joints rated 1700 N\u00B7m to 30 deg, slip 24 teeth 95 mm engaged 50 mm free";
     private static final List<String> KEYWORDS = List.of(
-            "tube", "of", "length", "yokes", "long", "in", "phase", "clockwise", "counterclockwise", "joints", "joint",
-            "double", "at", "output", "pinion", "rated", "to", "slip", "teeth", "across", "engaged", "least", "free",
-            "flanges", "bearing");
+            "tube",
+            "of",
+            "length",
+            "yokes",
+            "long",
+            "in",
+            "phase",
+            "clockwise",
+            "counterclockwise",
+            "joints",
+            "joint",
+            "double",
+            "at",
+            "output",
+            "pinion",
+            "rated",
+            "to",
+            "slip",
+            "teeth",
+            "across",
+            "engaged",
+            "least",
+            "free",
+            "flanges",
+            "bearing");
     /** The inch is a unit as well as the word of {@code in phase}. */
     private static final List<String> NO_UNITS =
             KEYWORDS.stream().filter(word -> !word.equals("in")).toList();
@@ -88,7 +110,7 @@ final class DriveshaftText {
             readYokes(start);
         } else if (phrase.takes("joints")) {
             requireFirst("joints", every.isPresent(), start);
-            every = Optional.of(ratings(start));
+            every = Optional.of(ratings());
         } else if (phrase.takes("double", "joint", "at")) {
             readDouble(start);
         } else if (phrase.takes("slip")) {
@@ -142,10 +164,9 @@ final class DriveshaftText {
         return Optional.of(turn);
     }
 
-    private Ratings ratings(int start) {
-        Optional<Torque> torque = phrase.takes("rated")
-                ? Optional.of(phrase.quantity(Torque.KIND, "a torque"))
-                : Optional.empty();
+    private Ratings ratings() {
+        Optional<Torque> torque =
+                phrase.takes("rated") ? Optional.of(phrase.quantity(Torque.KIND, "a torque")) : Optional.empty();
         Optional<Angle> angle =
                 phrase.takes("to") ? Optional.of(phrase.quantity(Angle.KIND, "an angle")) : Optional.empty();
         if (torque.isEmpty() && angle.isEmpty() && phrase.hasNext()) {
@@ -158,19 +179,18 @@ final class DriveshaftText {
     private void readDouble(int start) {
         if (phrase.takes("output")) {
             requireFirst("double joint at output", output.isPresent(), start);
-            output = Optional.of(ratings(start));
+            output = Optional.of(ratings());
         } else {
             phrase.require("pinion");
             requireFirst("double joint at pinion", pinion.isPresent(), start);
-            pinion = Optional.of(ratings(start));
+            pinion = Optional.of(ratings());
         }
     }
 
     private SlipSpline spline() {
         int teeth = phrase.whole("a count of teeth", SlipSpline.FEWEST_TEETH, SlipSpline.MOST_TEETH);
         phrase.require("teeth");
-        return new SlipSpline(
-                teeth, given("across"), given("long"), given("engaged"), given("least"), given("free"));
+        return new SlipSpline(teeth, given("across"), given("long"), given("engaged"), given("least"), given("free"));
     }
 
     /** Takes a length if the word behind it is the wanted one. */
@@ -232,8 +252,10 @@ final class DriveshaftText {
             clauses.add("double joint at pinion" + rated(last));
         }
         shaft.slip().ifPresent(slip -> clauses.add(spline(slip)));
-        shaft.flangeRating().ifPresent(torque -> clauses.add("flanges rated " + ExactText.of(torque, Torque.NEWTON_METER)));
-        shaft.bearing().ifPresent(mount -> clauses.add("bearing " + ExactText.of(mount, Stiffness.NEWTON_PER_MILLIMETER)));
+        shaft.flangeRating()
+                .ifPresent(torque -> clauses.add("flanges rated " + ExactText.of(torque, Torque.NEWTON_METER)));
+        shaft.bearing()
+                .ifPresent(mount -> clauses.add("bearing " + ExactText.of(mount, Stiffness.NEWTON_PER_MILLIMETER)));
         return String.join(", ", clauses);
     }
 

@@ -24,6 +24,7 @@ final class ExactText {
         String shortest = DecimalText.shortest(number) + " " + unit.symbol();
         return quantity.kind().parse(shortest).equals(quantity)
                 ? shortest
-                : DecimalText.shortest(quantity.si()) + " " + quantity.kind().siUnit().symbol();
+                : DecimalText.shortest(quantity.si()) + " "
+                        + quantity.kind().siUnit().symbol();
     }
 }

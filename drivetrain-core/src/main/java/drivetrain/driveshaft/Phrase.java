@@ -162,13 +162,16 @@ final class Phrase {
     /** Takes the words, which must come next. */
     void require(String... words) {
         if (!takes(words)) {
-            throw hasNext() ? notUnderstood() : fault("ends where \"" + String.join(" ", words) + "\" is wanted", position());
+            throw hasNext()
+                    ? notUnderstood()
+                    : fault("ends where \"" + String.join(" ", words) + "\" is wanted", position());
         }
     }
 
     /** Tells whether the next word starts like a number. */
     boolean atNumber() {
-        return hasNext() && NUMBER_START.matcher(clauses.get(clause).get(next).text()).matches();
+        return hasNext()
+                && NUMBER_START.matcher(clauses.get(clause).get(next).text()).matches();
     }
 
     /** Tells whether the next quantity is a length; a number without a unit is none. */
@@ -231,7 +234,9 @@ final class Phrase {
         }
         int number = Integer.parseInt(word.text());
         if (number < least || number > most) {
-            throw fault(wanted + " \"" + word.text() + "\" is out of range; allowed: " + least + " to " + most, word.start());
+            throw fault(
+                    wanted + " \"" + word.text() + "\" is out of range; allowed: " + least + " to " + most,
+                    word.start());
         }
         return number;
     }
@@ -240,11 +245,14 @@ final class Phrase {
         List<Word> words = clauses.get(clause);
         int last = first;
         boolean bare = BARE_NUMBER.matcher(words.get(first).text()).matches();
-        if (bare && last + 1 < words.size() && FRACTION.matcher(words.get(last + 1).text()).matches()) {
+        if (bare
+                && last + 1 < words.size()
+                && FRACTION.matcher(words.get(last + 1).text()).matches()) {
             last++;
         }
         boolean fraction = FRACTION.matcher(words.get(last).text()).matches();
-        boolean unitFollows = last + 1 < words.size() && !keywords.contains(words.get(last + 1).key())
+        boolean unitFollows = last + 1 < words.size()
+                && !keywords.contains(words.get(last + 1).key())
                 && !NUMBER_START.matcher(words.get(last + 1).text()).matches();
         if ((bare || fraction) && unitFollows) {
             last++;
@@ -260,7 +268,8 @@ final class Phrase {
             Refusal placed = Refusal.of(subject, text, "\"" + piece + "\" " + why.problem())
                     .allowing(why.allowed())
                     .suggesting(why.suggestions());
-            throw placed.at(Math.min(text.length(), start + why.position().orElse(0))).asException();
+            throw placed.at(Math.min(text.length(), start + why.position().orElse(0)))
+                    .asException();
         }
     }
 

@@ -136,7 +136,8 @@ public final class ShaftLine {
      * @return the slope, positive where the axis falls toward the axle
      */
     public Angle slope(int element) {
-        return Angle.ofRadians(-Math.asin(Math.max(-1.0, Math.min(1.0, axes.get(element).getZ()))));
+        return Angle.ofRadians(
+                -Math.asin(Math.max(-1.0, Math.min(1.0, axes.get(element).getZ()))));
     }
 
     /**

@@ -30,8 +30,8 @@ public record ShaftPiece(
      */
     public ShaftPiece {
         length.ifPresent(ShaftPiece::requireLength);
-        phase.ifPresent(angle -> angle.requireBetween(
-                "phase of the yokes", HALF_TURN.times(-1.0), HALF_TURN, Angle.DEGREE));
+        phase.ifPresent(
+                angle -> angle.requireBetween("phase of the yokes", HALF_TURN.times(-1.0), HALF_TURN, Angle.DEGREE));
         if (length.isPresent()
                 && yoke.isPresent()
                 && yoke.get().length().times(2.0).compareTo(length.get()) >= 0) {

@@ -16,8 +16,8 @@ public final class AngularAcceleration extends Magnitude<AngularAcceleration> {
             Unit.of("rad/s2", 1.0, "rad/s\u00B2", "rad/s^2");
 
     /** The kind: its name, its units and how it is read. */
-    public static final Kind<AngularAcceleration> KIND = Kind.of(
-            "angular acceleration", AngularAcceleration::new, Map.of(), List.of(RADIAN_PER_SECOND_SQUARED));
+    public static final Kind<AngularAcceleration> KIND =
+            Kind.of("angular acceleration", AngularAcceleration::new, Map.of(), List.of(RADIAN_PER_SECOND_SQUARED));
 
     private AngularAcceleration(double si) {
         super("angular acceleration", si);

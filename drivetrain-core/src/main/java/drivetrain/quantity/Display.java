@@ -72,6 +72,7 @@ public record Display<Q extends Quantity<Q>>(Unit<Q> us, int usDecimals, Unit<Q>
 
     /** The wall of a tube: inches to three decimals, millimeters to two. */
     public static final Display<Length> WALL = new Display<>(Length.INCH, 3, Length.MILLIMETER, 2);
+
     /** The angle of a joint or the slope of a shaft: degrees to two decimals in both systems. */
     public static final Display<Angle> JOINT_ANGLE = new Display<>(Angle.DEGREE, 2, Angle.DEGREE, 2);
 
