@@ -11,6 +11,7 @@ import java.util.Optional;
 final class Complaint {
 
     private static final int LONGEST_VALUE = 120;
+    private static final int MOST_ROWS = 4;
 
     private Complaint() {}
 
@@ -40,7 +41,8 @@ final class Complaint {
     }
 
     /**
-     * Writes a refusal of a line that somebody has just typed, with a caret below the fault.
+     * Writes a refusal of a line that somebody has just typed, with a caret below the fault. On a narrow screen what helps least is left
+     * out, so that no more than four rows are taken: the near names first, then what is allowed, then the caret.
      *
      * @param refusal the refusal
      * @param typed the line
@@ -48,14 +50,41 @@ final class Complaint {
      */
     static List<String> underlined(Refusal refusal, String typed, int width) {
         Optional<Integer> column = column(refusal);
-        List<String> lines = new ArrayList<>();
-        lines.add(sentence(column.isPresent() ? unplaced(refusal) : refusal));
-        if (column.isPresent() && typed.length() + 2 <= width && column.get() + 2 <= width && isPlain(typed)) {
-            lines.add("  " + typed.replace('\t', ' '));
-            lines.add(" ".repeat(column.get() + 1) + "^");
+        Refusal shown = column.isPresent() ? unplaced(refusal) : refusal;
+        List<String> caret = column.map(at -> caret(typed, at, width)).orElse(List.of());
+        List<String> near = suggestion(refusal).stream().toList();
+        List<String> whole = List.of(sentence(shown));
+        List<String> bare = List.of(sentence(withoutAllowed(shown)));
+        List<List<List<String>>> fromFullToBare = List.of(
+                List.of(whole, caret, near),
+                List.of(whole, caret),
+                List.of(bare, caret, near),
+                List.of(bare, caret),
+                List.of(bare));
+        return fromFullToBare.stream()
+                .map(parts -> parts.stream().flatMap(List::stream).toList())
+                .filter(lines -> rows(lines, width) <= MOST_ROWS)
+                .findFirst()
+                .orElseGet(() -> cut(bare.get(0), width));
+    }
+
+    private static List<String> caret(String typed, int column, int width) {
+        if (typed.length() + 2 > width || column + 2 > width || !isPlain(typed)) {
+            return List.of();
         }
-        suggestion(refusal).ifPresent(lines::add);
-        return lines;
+        return List.of("  " + typed.replace('\t', ' '), " ".repeat(column + 1) + "^");
+    }
+
+    private static int rows(List<String> lines, int width) {
+        return lines.stream().mapToInt(line -> Wrapping.of(line, width).size()).sum();
+    }
+
+    /** The rows that fit, the last one marked as cut. */
+    private static List<String> cut(String sentence, int width) {
+        List<String> rows = new ArrayList<>(Wrapping.of(sentence, width).subList(0, MOST_ROWS));
+        String last = rows.get(MOST_ROWS - 1);
+        rows.set(MOST_ROWS - 1, last.substring(0, Math.min(last.length(), Math.max(0, width - 3))) + "...");
+        return rows;
     }
 
     /** The column in the line itself; empty where the fault lies in another file. */
@@ -74,6 +103,17 @@ final class Complaint {
                 refusal.position(),
                 refusal.suggestions(),
                 Optional.empty());
+    }
+
+    private static Refusal withoutAllowed(Refusal refusal) {
+        return new Refusal(
+                refusal.subject(),
+                refusal.given(),
+                refusal.problem(),
+                "",
+                refusal.position(),
+                refusal.suggestions(),
+                refusal.place());
     }
 
     private static String sentence(Refusal refusal) {

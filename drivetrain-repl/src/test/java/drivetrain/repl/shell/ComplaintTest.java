@@ -7,6 +7,8 @@ import drivetrain.refusal.Refusal;
 import drivetrain.repl.command.Line;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ComplaintTest {
 
@@ -24,7 +26,8 @@ class ComplaintTest {
 
     @Test
     void leavesTheCaretOutWhereItCannotStandRight() {
-        assertThat(Complaint.underlined(REFUSAL, "axle 4,10", 9)).hasSize(2);
+        assertThat(Complaint.underlined(REFUSAL, "axle 4,10 " + "and more ".repeat(10), 80))
+                .hasSize(2);
         assertThat(Complaint.underlined(REFUSAL, "axle \u4E2D,10", 80)).hasSize(2);
     }
 
@@ -47,5 +50,47 @@ class ComplaintTest {
     void shortensALongValue() {
         Refusal refusal = Refusal.of("tire", "9".repeat(500), "is wrong");
         assertThat(Complaint.plain(refusal)).containsExactly("tire \"" + "9".repeat(120) + "...\": is wrong");
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {20, 25, 30, 40, 60, 80, 120})
+    void takesFourRowsAtMost(int width) {
+        List<Refusal> refusals = List.of(
+                REFUSAL,
+                REFUSAL.allowing(
+                        "a name that \"parts axle\" lists, or a literal such as 41/10, or a decimal number from 0.2 to 20"),
+                Refusal.of("tire", "9".repeat(300), "is not a tire size")
+                        .allowing("265/75R16, 35x12.50R17LT, 7.50R16".repeat(8))
+                        .suggesting(List.of("265/75R16", "285/75R16", "235/85R16"))
+                        .in(Line.place(5)));
+        for (Refusal refusal : refusals) {
+            int rows = Complaint.underlined(refusal, "axle 4,10", width).stream()
+                    .mapToInt(line -> Wrapping.of(line, width).size())
+                    .sum();
+            assertThat(rows).as(refusal.sentence()).isBetween(1, 4);
+        }
+    }
+
+    @Test
+    void leavesOutWhatHelpsLeastFirst() {
+        Refusal refusal = Refusal.of("axle", "4,10", "has a comma")
+                .allowing("4.10 or 41/10")
+                .suggesting(List.of("4.10"))
+                .in(Line.place(5));
+        assertThat(Complaint.underlined(refusal, "axle 4,10", 30))
+                .containsExactly("axle \"4,10\": has a comma; allowed: 4.10 or 41/10", "  axle 4,10", "       ^");
+        assertThat(Complaint.underlined(refusal, "axle 4,10", 24))
+                .containsExactly("axle \"4,10\": has a comma", "  axle 4,10", "       ^", "  near: 4.10");
+        assertThat(Complaint.underlined(refusal, "axle 4,10", 23))
+                .containsExactly("axle \"4,10\": has a comma", "  axle 4,10", "       ^");
+        assertThat(Complaint.underlined(refusal, "axle 4,10", 10)).containsExactly("axle \"4,10\": has a comma");
+    }
+
+    @Test
+    void marksWhatItHadToCut() {
+        Refusal refusal = Refusal.of("tire", "9".repeat(120), "is not a tire size");
+        List<String> lines = Complaint.underlined(refusal, "tire 9", 20);
+        assertThat(lines).hasSize(4);
+        assertThat(lines.get(3)).endsWith("...").hasSizeLessThanOrEqualTo(20);
     }
 }
