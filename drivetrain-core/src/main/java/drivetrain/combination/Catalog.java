@@ -10,17 +10,23 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
-/** The parts that a shop can name, by kind. Immutable. */
+/**
+ * The parts that a shop can name, by kind. Immutable.
+ *
+ * <p>A part may be promised by name and made when it is first looked up; from then on it is the same part.
+ */
 public final class Catalog {
 
     private static final Catalog EMPTY = new Builder("no catalog").build();
 
     private final String title;
-    private final Map<PartKind<?>, Map<String, Part<?>>> shelves;
+    private final Map<PartKind<?>, Map<String, Supplier<? extends Part<?>>>> shelves;
     private final HouseLimits limits;
 
-    private Catalog(String title, Map<PartKind<?>, Map<String, Part<?>>> shelves, HouseLimits limits) {
+    private Catalog(
+            String title, Map<PartKind<?>, Map<String, Supplier<? extends Part<?>>>> shelves, HouseLimits limits) {
         this.title = title;
         this.shelves = shelves;
         this.limits = limits;
@@ -71,9 +77,8 @@ public final class Catalog {
      * @param <T> the type of the part
      * @return the part, or empty
      */
-    @SuppressWarnings("unchecked") // Builder.add puts only a Part<T> on the shelf of a PartKind<T>
     public <T> Optional<Part<T>> find(PartKind<T> kind, String name) {
-        return Optional.ofNullable((Part<T>) shelf(kind).get(name));
+        return Optional.ofNullable(shelf(kind).get(name)).map(Catalog::taken);
     }
 
     /**
@@ -83,13 +88,17 @@ public final class Catalog {
      * @param <T> the type of the part
      * @return the parts in the order in which they were added
      */
-    @SuppressWarnings("unchecked") // as above
     public <T> List<Part<T>> parts(PartKind<T> kind) {
         List<Part<T>> parts = new ArrayList<>();
-        for (Part<?> part : shelf(kind).values()) {
-            parts.add((Part<T>) part);
+        for (Supplier<? extends Part<?>> part : shelf(kind).values()) {
+            parts.add(taken(part));
         }
         return parts;
+    }
+
+    @SuppressWarnings("unchecked") // Builder.add puts only a Part<T> on the shelf of a PartKind<T>
+    private static <T> Part<T> taken(Supplier<? extends Part<?>> part) {
+        return (Part<T>) part.get();
     }
 
     /**
@@ -126,7 +135,7 @@ public final class Catalog {
                 .asException();
     }
 
-    private Map<String, Part<?>> shelf(PartKind<?> kind) {
+    private Map<String, Supplier<? extends Part<?>>> shelf(PartKind<?> kind) {
         return shelves.getOrDefault(kind, Map.of());
     }
 
@@ -134,7 +143,7 @@ public final class Catalog {
     public static final class Builder {
 
         private final String title;
-        private final Map<PartKind<?>, Map<String, Part<?>>> shelves = new HashMap<>();
+        private final Map<PartKind<?>, Map<String, Supplier<? extends Part<?>>>> shelves = new HashMap<>();
         private Optional<HouseLimits> limits = Optional.empty();
 
         private Builder(String title) {
@@ -151,10 +160,30 @@ public final class Catalog {
          * @throws RefusedException if the kind has a part of that name already; the origin of that one is named
          */
         public <T> Builder add(PartKind<T> kind, Part<T> part) {
-            Map<String, Part<?>> shelf = shelves.computeIfAbsent(kind, none -> new LinkedHashMap<>());
-            Part<?> before = shelf.putIfAbsent(part.name(), part);
+            return put(kind, part.name(), () -> part);
+        }
+
+        /**
+         * Promises a part, which is made when it is first looked up.
+         *
+         * @param kind its kind
+         * @param name its name
+         * @param maker makes the part of that name; it is asked once, and again only if it failed
+         * @param <T> the type of the part
+         * @return this builder
+         * @throws RefusedException if the kind has a part of that name already; the origin of that one is named
+         */
+        public <T> Builder promise(PartKind<T> kind, String name, Supplier<Part<T>> maker) {
+            return put(kind, name, new MadeOnce<>(maker));
+        }
+
+        private Builder put(PartKind<?> kind, String name, Supplier<? extends Part<?>> part) {
+            Map<String, Supplier<? extends Part<?>>> shelf =
+                    shelves.computeIfAbsent(kind, none -> new LinkedHashMap<>());
+            Supplier<? extends Part<?>> before = shelf.putIfAbsent(name, part);
             if (before != null) {
-                throw Refusal.of(kind.word(), part.name(), "is on the shelf already, from " + before.origin())
+                String origin = before.get().origin();
+                throw Refusal.of(kind.word(), name, "is on the shelf already, from " + origin)
                         .allowing("one part of a name in each kind")
                         .asException();
             }
@@ -199,7 +228,7 @@ public final class Catalog {
          * @return the catalog
          */
         public Catalog build() {
-            Map<PartKind<?>, Map<String, Part<?>>> copy = new HashMap<>();
+            Map<PartKind<?>, Map<String, Supplier<? extends Part<?>>>> copy = new HashMap<>();
             shelves.forEach((kind, shelf) -> copy.put(kind, new LinkedHashMap<>(shelf)));
             return new Catalog(title, copy, limits.orElseGet(HouseLimits::packed));
         }

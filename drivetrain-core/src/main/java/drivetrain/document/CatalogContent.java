@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /**
@@ -19,6 +20,14 @@ import java.util.stream.Collectors;
  * @param files the files beside it
  */
 record CatalogContent(String title, Fields fields, CurveFiles files) {
+
+    /** When the parts of a catalog are made. */
+    enum Making {
+        /** With the catalog, so that a fault in any part refuses the whole. */
+        AT_ONCE,
+        /** When a part is first looked up, for catalogs that were found whole before they were packed. */
+        ON_USE
+    }
 
     /** The field that replaces house limits. */
     static final String HOUSE_LIMITS = "houseLimits";
@@ -39,36 +48,44 @@ record CatalogContent(String title, Fields fields, CurveFiles files) {
         return new CatalogContent(fields.required(DocumentHead.TITLE, Value::line), fields, files);
     }
 
-    static Catalog merge(List<CatalogContent> contents) {
+    static Catalog merge(List<CatalogContent> contents, Making making) {
         String titles = contents.stream().map(CatalogContent::title).distinct().collect(Collectors.joining(" + "));
         String title = titles.length() > LONGEST_TITLE ? titles.substring(0, LONGEST_TITLE) + "..." : titles;
         Catalog.Builder catalog = Catalog.titled(title);
         Map<String, Place> limitPlaces = new LinkedHashMap<>();
         Optional<HouseLimits> limits = Optional.empty();
         for (CatalogContent content : contents) {
-            PartReader.ALL.forEach(reader -> content.addAll(reader, catalog));
+            PartReader.ALL.forEach(reader -> content.addAll(reader, catalog, making));
             limits = content.limits(limits, limitPlaces);
         }
         limits.ifPresent(catalog::limits);
         return catalog.build();
     }
 
-    private <T> void addAll(PartReader<T> reader, Catalog.Builder catalog) {
+    private <T> void addAll(PartReader<T> reader, Catalog.Builder catalog, Making making) {
         fields.find(reader.kind().key())
                 .map(list -> list.items(Limits.PARTS))
                 .orElse(List.of())
-                .forEach(item -> add(reader, item, catalog));
+                .forEach(item -> add(reader, item, catalog, making));
     }
 
-    private <T> void add(PartReader<T> reader, Value item, Catalog.Builder catalog) {
+    private <T> void add(PartReader<T> reader, Value item, Catalog.Builder catalog, Making making) {
         Fields part = item.fields(reader.kind().word(), reader.fields());
         String name = part.required(PartReader.NAME, CatalogContent::name);
+        Supplier<Part<T>> maker = () -> part(reader, name, part);
+        if (making == Making.ON_USE) {
+            catalog.promise(reader.kind(), name, maker);
+            return;
+        }
+        Part<T> made = maker.get();
+        part.required(PartReader.NAME, value -> value.made(() -> catalog.add(reader.kind(), made)));
+    }
+
+    private <T> Part<T> part(PartReader<T> reader, String name, Fields part) {
         String description = part.optional(PartReader.DESCRIPTION, Value::line).orElse("");
         String origin = new Place(part.place().source(), part.place().line(), 0).toString();
-        T made = part.made(() -> reader.maker().make(name, part, files));
-        part.required(
-                PartReader.NAME,
-                value -> value.made(() -> catalog.add(reader.kind(), Part.of(name, description, made, origin))));
+        T item = part.made(() -> reader.maker().make(name, part, files));
+        return part.required(PartReader.NAME, value -> value.made(() -> Part.of(name, description, item, origin)));
     }
 
     /** A name is kept free of what a literal would say. */

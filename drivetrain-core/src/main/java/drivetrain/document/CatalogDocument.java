@@ -1,6 +1,7 @@
 package drivetrain.document;
 
 import drivetrain.combination.Catalog;
+import drivetrain.document.CatalogContent.Making;
 import drivetrain.refusal.RefusedException;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -45,14 +46,16 @@ public final class CatalogDocument {
             DocumentFormat format = DocumentFormat.of(file);
             contents.add(CatalogContent.of(SourceBytes.read(file), format, CurveFiles.beside(file)));
         }
-        return CatalogContent.merge(contents);
+        return CatalogContent.merge(contents, Making.AT_ONCE);
     }
 
     /**
-     * Reads a catalog that is packed with a library.
+     * Reads a catalog that is packed with a library. Its parts are made when they are first looked up, and a fault in one is told only
+     * then: who packs a catalog looks every part up once, in a test.
      *
      * @param folder the folder on the class path, such as {@code drivetrain/demo}
-     * @param names the names of the documents in it
+     * @param names the names of the documents in it; where the same document lies beside one of them as JSON, that is read instead, which
+     *     takes a fraction of the time
      * @return the catalog; its title joins their titles, each once
      * @throws IOException if a document is not there
      * @throws RefusedException if the content of one is refused or two of them name a part alike, with its place
@@ -60,10 +63,10 @@ public final class CatalogDocument {
     public static Catalog readPacked(String folder, List<String> names) throws IOException {
         List<CatalogContent> contents = new ArrayList<>();
         for (String name : names) {
-            SourceText source = SourceBytes.readResource(folder + "/" + name);
-            contents.add(CatalogContent.of(source, DocumentFormat.of(name), CurveFiles.packedIn(folder)));
+            PackedText packed = PackedText.read(folder + "/" + name);
+            contents.add(CatalogContent.of(packed.source(), packed.format(), CurveFiles.packedIn(folder)));
         }
-        return CatalogContent.merge(contents);
+        return CatalogContent.merge(contents, Making.ON_USE);
     }
 
     /**
@@ -77,6 +80,6 @@ public final class CatalogDocument {
      */
     public static Catalog parse(String name, String text, DocumentFormat format) {
         SourceText source = SourceText.of(name, text);
-        return CatalogContent.merge(List.of(CatalogContent.of(source, format, CurveFiles.none())));
+        return CatalogContent.merge(List.of(CatalogContent.of(source, format, CurveFiles.none())), Making.AT_ONCE);
     }
 }

@@ -61,13 +61,15 @@ public final class OrderDocument {
     /**
      * Reads an order that is packed with a library.
      *
-     * @param path the path on the class path, such as {@code drivetrain/demo/order.yaml}
+     * @param path the path on the class path, such as {@code drivetrain/demo/order.yaml}; where the same document lies beside it as JSON, that
+     *     is read instead
      * @return what was chosen
      * @throws IOException if it is not there
      * @throws RefusedException if its content is refused, with its place
      */
     public static Specification readPacked(String path) throws IOException {
-        return specification(SourceBytes.readResource(path), DocumentFormat.of(path));
+        PackedText packed = PackedText.read(path);
+        return specification(packed.source(), packed.format());
     }
 
     /**

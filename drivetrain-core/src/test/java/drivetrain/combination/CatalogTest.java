@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import drivetrain.gearing.AxleRatio;
 import drivetrain.refusal.Refusal;
 import drivetrain.refusal.RefusedException;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 
 class CatalogTest {
@@ -147,5 +148,32 @@ class CatalogTest {
     void refusesTheEmptyText() {
         assertThat(Refusals.of(() -> Catalog.empty().resolve(PartKind.AXLE, "")).problem())
                 .doesNotContain("shelf");
+    }
+
+    @Test
+    void makesAPromisedPartOnceAndNotBeforeItIsLookedUp() {
+        AtomicInteger made = new AtomicInteger();
+        Catalog catalog = Catalog.titled("shelf")
+                .promise(PartKind.AXLE, "rp-4.10", () -> {
+                    made.incrementAndGet();
+                    return Part.of("rp-4.10", "", PartKind.AXLE.parse("41/10"), "shelf.yaml");
+                })
+                .build();
+        assertThat(made).hasValue(0);
+        Part<AxleRatio> first = catalog.resolve(PartKind.AXLE, "rp-4.10");
+        assertThat(catalog.parts(PartKind.AXLE)).containsExactly(first);
+        assertThat(catalog.find(PartKind.AXLE, "rp-4.10")).containsSame(first);
+        assertThat(made).hasValue(1);
+    }
+
+    @Test
+    void refusesToPromiseATakenName() {
+        Catalog.Builder builder = Catalog.titled("shelf")
+                .add(PartKind.AXLE, Part.of("rp-4.10", "", PartKind.AXLE.parse("41/10"), "first.yaml"));
+        assertThatExceptionOfType(RefusedException.class)
+                .isThrownBy(() -> builder.promise(PartKind.AXLE, "rp-4.10", () -> {
+                    throw new AssertionError("not to be made");
+                }))
+                .withMessageContaining("first.yaml");
     }
 }

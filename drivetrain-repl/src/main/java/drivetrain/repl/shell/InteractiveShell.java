@@ -49,9 +49,9 @@ final class InteractiveShell {
     /** Runs the shell on the terminal of this process until the user ends it. */
     int run() {
         boolean rehearsed = isRehearsed();
-        try (Terminal terminal = rehearsed
-                ? builder().system(false).streams(System.in, System.out).build()
-                : systemTerminal()) {
+        try (Terminal terminal = console.isInteractive()
+                ? systemTerminal()
+                : builder().system(false).streams(System.in, System.out).build()) {
             return run(terminal, rehearsed ? Optional.empty() : historyFile());
         } catch (IOException unusable) {
             throw new UncheckedIOException(unusable);
@@ -67,6 +67,7 @@ final class InteractiveShell {
 
     /** Asks the native library first and alone, because the other way starts a program to look at each stream. */
     private Terminal systemTerminal() throws IOException {
+        TerminalKinds.know(console.environment().getOrDefault("TERM", "dumb"));
         try {
             return builder().system(true).providers("jni").dumb(false).build();
         } catch (IOException | IllegalStateException noNativeLibrary) {
@@ -74,7 +75,7 @@ final class InteractiveShell {
         }
     }
 
-    /** Whether the launcher runs the shell on its own streams, so as to archive the classes that a shell loads. */
+    /** Whether the launcher runs the shell, on a terminal or on its own streams, so as to archive the classes that a shell loads. */
     static boolean isRehearsed() {
         return "shell".equals(System.getProperty("drivetrain.rehearsal"));
     }
