@@ -31,7 +31,8 @@ record Run(String where, String text, CommandLine command, String typed, List<St
             byte[] input = (command.input() + typed).getBytes(StandardCharsets.UTF_8);
             status = program.run(command.args().toArray(String[]::new), new ByteArrayInputStream(input), out, out);
         }
-        String actual = screen.toString(StandardCharsets.UTF_8) + (command.echoesStatus() ? status + "\n" : "");
+        String answered = screen.toString(StandardCharsets.UTF_8).replace("\r\n", "\n");
+        String actual = answered + (command.echoesStatus() ? status + "\n" : "");
         String expected = printed.stream().map(line -> line + "\n").collect(Collectors.joining());
         if (!shown().matcher(actual).matches()) {
             assertThat(actual).as("%s: %s", where, text).isEqualTo(expected);
