@@ -80,6 +80,21 @@ public record Display<Q extends Quantity<Q>>(Unit<Q> us, int usDecimals, Unit<Q>
     public static final Display<AngularAcceleration> SHAKE = new Display<>(
             AngularAcceleration.RADIAN_PER_SECOND_SQUARED, 0, AngularAcceleration.RADIAN_PER_SECOND_SQUARED, 0);
 
+    /** Area that the wind sees: square feet to one decimal, square meters to two. */
+    public static final Display<Area> DRAG_AREA = new Display<>(Area.SQUARE_FOOT, 1, Area.SQUARE_METER, 2);
+
+    /** Moment of inertia: lb ft2 to one decimal, kg m2 to two. */
+    public static final Display<MomentOfInertia> INERTIA =
+            new Display<>(MomentOfInertia.POUND_SQUARE_FOOT, 1, MomentOfInertia.KILOGRAM_SQUARE_METER, 2);
+
+    /** Capacity factor of a torque converter: whole rpm/sqrt(lb-ft), rpm/sqrt(N-m) to one decimal. */
+    public static final Display<CapacityFactor> CAPACITY = new Display<>(
+            CapacityFactor.RPM_PER_ROOT_POUND_FOOT, 0, CapacityFactor.RPM_PER_ROOT_NEWTON_METER, 1);
+
+    /** Density of the air: kg/m3 to three decimals in both systems. */
+    public static final Display<Density> AIR_DENSITY =
+            new Display<>(Density.KILOGRAM_PER_CUBIC_METER, 3, Density.KILOGRAM_PER_CUBIC_METER, 3);
+
     /**
      * Checks the decimals.
      *

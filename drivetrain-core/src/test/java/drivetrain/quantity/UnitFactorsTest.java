@@ -111,6 +111,18 @@ class UnitFactorsTest {
             Map.entry(Angle.RADIAN, BigDecimal.ONE),
             Map.entry(AngularAcceleration.RADIAN_PER_SECOND_SQUARED, BigDecimal.ONE),
             Map.entry(Angle.DEGREE, over(PI, exact("180"))),
+            Map.entry(Area.SQUARE_METER, BigDecimal.ONE),
+            Map.entry(Area.SQUARE_MILLIMETER, exact("0.000001")),
+            Map.entry(Area.SQUARE_CENTIMETER, exact("0.0001")),
+            Map.entry(Area.SQUARE_FOOT, FOOT.multiply(FOOT)),
+            Map.entry(Area.SQUARE_INCH, INCH.multiply(INCH)),
+            Map.entry(MomentOfInertia.KILOGRAM_SQUARE_METER, BigDecimal.ONE),
+            Map.entry(MomentOfInertia.POUND_SQUARE_FOOT, POUND.multiply(FOOT).multiply(FOOT)),
+            Map.entry(CapacityFactor.RADIAN_PER_SECOND_PER_ROOT_NEWTON_METER, BigDecimal.ONE),
+            Map.entry(CapacityFactor.RPM_PER_ROOT_NEWTON_METER, over(PI, exact("30"))),
+            Map.entry(
+                    CapacityFactor.RPM_PER_ROOT_POUND_FOOT,
+                    over(over(PI, exact("30")), FOOT.multiply(POUND_FORCE).sqrt(FIFTY))),
             Map.entry(Current.AMPERE, BigDecimal.ONE),
             Map.entry(Voltage.VOLT, BigDecimal.ONE));
 
