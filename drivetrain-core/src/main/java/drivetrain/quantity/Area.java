@@ -27,7 +27,11 @@ public final class Area extends Magnitude<Area> {
     public static final Unit<Area> SQUARE_INCH = Unit.of("in2", 0.0254 * 0.0254, "in\u00B2", "sq in");
 
     /** The kind: its name, its units and how it is read. */
-    public static final Kind<Area> KIND = Kind.of("area", Area::new, Map.of(), List.of(SQUARE_METER, SQUARE_MILLIMETER, SQUARE_CENTIMETER, SQUARE_FOOT, SQUARE_INCH));
+    public static final Kind<Area> KIND = Kind.of(
+            "area",
+            Area::new,
+            Map.of(),
+            List.of(SQUARE_METER, SQUARE_MILLIMETER, SQUARE_CENTIMETER, SQUARE_FOOT, SQUARE_INCH));
 
     private Area(double si) {
         super("area", si);

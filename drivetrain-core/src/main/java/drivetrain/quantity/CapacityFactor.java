@@ -17,13 +17,21 @@ public final class CapacityFactor extends Magnitude<CapacityFactor> {
 
     /** Revolutions per minute over the root of a pound-foot, the unit of American converter sheets. */
     public static final Unit<CapacityFactor> RPM_PER_ROOT_POUND_FOOT = Unit.of(
-            "rpm/sqrt(lb-ft)", Math.PI / 30.0 / Math.sqrt(0.3048 * 0.45359237 * 9.80665), "rpm/sqrt(lbf-ft)", "rpm/sqrt(ft-lb)");
+            "rpm/sqrt(lb-ft)",
+            Math.PI / 30.0 / Math.sqrt(0.3048 * 0.45359237 * 9.80665),
+            "rpm/sqrt(lbf-ft)",
+            "rpm/sqrt(ft-lb)");
 
     /** Revolutions per minute over the root of a newton meter. */
-    public static final Unit<CapacityFactor> RPM_PER_ROOT_NEWTON_METER = Unit.of("rpm/sqrt(N-m)", Math.PI / 30.0, "rpm/sqrt(Nm)");
+    public static final Unit<CapacityFactor> RPM_PER_ROOT_NEWTON_METER =
+            Unit.of("rpm/sqrt(N-m)", Math.PI / 30.0, "rpm/sqrt(Nm)");
 
     /** The kind: its name, its units and how it is read. */
-    public static final Kind<CapacityFactor> KIND = Kind.of("capacity factor", CapacityFactor::new, Map.of(), List.of(RADIAN_PER_SECOND_PER_ROOT_NEWTON_METER, RPM_PER_ROOT_POUND_FOOT, RPM_PER_ROOT_NEWTON_METER));
+    public static final Kind<CapacityFactor> KIND = Kind.of(
+            "capacity factor",
+            CapacityFactor::new,
+            Map.of(),
+            List.of(RADIAN_PER_SECOND_PER_ROOT_NEWTON_METER, RPM_PER_ROOT_POUND_FOOT, RPM_PER_ROOT_NEWTON_METER));
 
     private CapacityFactor(double si) {
         super("capacity factor", si);

@@ -88,8 +88,14 @@ public record Display<Q extends Quantity<Q>>(Unit<Q> us, int usDecimals, Unit<Q>
             new Display<>(MomentOfInertia.POUND_SQUARE_FOOT, 1, MomentOfInertia.KILOGRAM_SQUARE_METER, 2);
 
     /** Capacity factor of a torque converter: whole rpm/sqrt(lb-ft), rpm/sqrt(N-m) to one decimal. */
-    public static final Display<CapacityFactor> CAPACITY = new Display<>(
-            CapacityFactor.RPM_PER_ROOT_POUND_FOOT, 0, CapacityFactor.RPM_PER_ROOT_NEWTON_METER, 1);
+    public static final Display<CapacityFactor> CAPACITY =
+            new Display<>(CapacityFactor.RPM_PER_ROOT_POUND_FOOT, 0, CapacityFactor.RPM_PER_ROOT_NEWTON_METER, 1);
+
+    /** Time of a run: seconds to one decimal. */
+    public static final Display<Time> RUN_TIME = new Display<>(Time.SECOND, 1, Time.SECOND, 1);
+
+    /** Distance of a run: whole feet and meters. */
+    public static final Display<Length> RUN_LENGTH = new Display<>(Length.FOOT, 0, Length.METER, 0);
 
     /** Density of the air: kg/m3 to three decimals in both systems. */
     public static final Display<Density> AIR_DENSITY =

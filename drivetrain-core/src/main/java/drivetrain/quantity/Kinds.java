@@ -27,6 +27,7 @@ public final class Kinds {
             Speed.KIND,
             Stiffness.KIND,
             Temperature.KIND,
+            Time.KIND,
             Torque.KIND,
             Voltage.KIND,
             Volume.KIND,

@@ -27,6 +27,8 @@ public abstract sealed class Magnitude<Q extends Magnitude<Q>> extends Quantity<
                 SpecificFuelConsumption,
                 Speed,
                 Stiffness,
+
+                Time,
                 Torque,
                 Voltage,
                 Volume,

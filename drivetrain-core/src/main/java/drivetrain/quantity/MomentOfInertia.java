@@ -12,13 +12,16 @@ import java.util.Map;
 public final class MomentOfInertia extends Magnitude<MomentOfInertia> {
 
     /** Kilogram square meter, the SI unit. */
-    public static final Unit<MomentOfInertia> KILOGRAM_SQUARE_METER = Unit.of("kg m2", 1.0, "kg\u00B7m\u00B2", "kg m\u00B2", "kgm2", "kg-m2");
+    public static final Unit<MomentOfInertia> KILOGRAM_SQUARE_METER =
+            Unit.of("kg m2", 1.0, "kg\u00B7m\u00B2", "kg m\u00B2", "kgm2", "kg-m2");
 
     /** Pound square foot. */
-    public static final Unit<MomentOfInertia> POUND_SQUARE_FOOT = Unit.of("lb ft2", 0.45359237 * 0.3048 * 0.3048, "lb\u00B7ft\u00B2", "lb ft\u00B2", "lbft2", "lb-ft2");
+    public static final Unit<MomentOfInertia> POUND_SQUARE_FOOT =
+            Unit.of("lb ft2", 0.45359237 * 0.3048 * 0.3048, "lb\u00B7ft\u00B2", "lb ft\u00B2", "lbft2", "lb-ft2");
 
     /** The kind: its name, its units and how it is read. */
-    public static final Kind<MomentOfInertia> KIND = Kind.of("moment of inertia", MomentOfInertia::new, Map.of(), List.of(KILOGRAM_SQUARE_METER, POUND_SQUARE_FOOT));
+    public static final Kind<MomentOfInertia> KIND = Kind.of(
+            "moment of inertia", MomentOfInertia::new, Map.of(), List.of(KILOGRAM_SQUARE_METER, POUND_SQUARE_FOOT));
 
     private MomentOfInertia(double si) {
         super("moment of inertia", si);
