@@ -27,7 +27,6 @@ public abstract sealed class Magnitude<Q extends Magnitude<Q>> extends Quantity<
                 SpecificFuelConsumption,
                 Speed,
                 Stiffness,
-
                 Time,
                 Torque,
                 Voltage,
