@@ -27,7 +27,7 @@ import java.util.OptionalDouble;
  * @param peak the point of the engine's greatest torque
  * @param tie how the transfer case ties the axles together
  * @param stallMultiplication the torque ratio of the converter at stall; 1 with a clutch, empty where it is not known
- * @param rows the gears, from the shortest to the tallest
+ * @param rows the gears, from the shortest to the tallest, then reverse
  */
 public record WheelTorqueAnswer(
         Engine engine, OperatingPoint peak, AxleTie tie, OptionalDouble stallMultiplication, List<Row> rows)
@@ -64,8 +64,10 @@ public record WheelTorqueAnswer(
 
     private static WheelTorqueAnswer answer(Engine engine, OperatingPoint peak, GearTrain train) {
         AxleTie tie = train.transferCase().tie();
+        List<DriveGear> gears = new ArrayList<>(train.byTotalRatio());
+        train.gears().stream().filter(DriveGear::reverse).forEach(gears::add);
         List<Row> rows = new ArrayList<>();
-        for (DriveGear gear : train.byTotalRatio()) {
+        for (DriveGear gear : gears) {
             rows.add(new Row(
                     gear,
                     gear.driveshaftTorque(peak.torque()),

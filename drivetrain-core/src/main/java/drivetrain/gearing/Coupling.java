@@ -27,7 +27,7 @@ public sealed interface Coupling permits Clutch, Converter {
     /**
      * Returns what road speeds by the gears alone assume about the coupling.
      *
-     * @return the assumptions; empty for a clutch
+     * @return the assumptions; empty for a clutch that somebody has named
      */
     List<Assumption> speedAssumptions();
 

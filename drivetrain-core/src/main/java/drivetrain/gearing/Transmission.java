@@ -45,7 +45,7 @@ public record Transmission(
     /**
      * Reads a transmission that is written out: the forward ratios from first gear to top, then in any order {@code reverse 3.06},
      * {@code clutch} or {@code converter [stall 2.0] [lockup | no lockup] [slip 3 % | speed-ratio 0.97]}, {@code efficiency 96 %}. Without a
-     * word for it, the coupling is a clutch, and a converter has no lock-up; {@link #text()} always says which.
+     * word for it, the coupling is taken for a clutch, which the answers then say, and a converter has no lock-up, which {@link #text()} says.
      *
      * @param text the text, such as {@code 4.03 2.36 1.53 1.15 0.85 0.67 reverse 3.06 converter lockup}
      * @return the transmission, named by its canonical text

@@ -42,14 +42,13 @@ final class TransmissionText {
     }
 
     static String text(Transmission transmission) {
-        StringBuilder line = new StringBuilder();
-        transmission.forward().forEach(ratio -> line.append(ratio.text()).append(' '));
-        transmission
-                .reverse()
-                .ifPresent(ratio -> line.append("reverse ").append(ratio.text()).append(' '));
-        line.append(transmission.coupling().text());
-        transmission.efficiency().ifPresent(value -> line.append(' ').append(value.words()));
-        return line.toString();
+        List<String> words = new ArrayList<>();
+        transmission.forward().forEach(ratio -> words.add(ratio.text()));
+        transmission.reverse().ifPresent(ratio -> words.add("reverse " + ratio.text()));
+        words.add(transmission.coupling().text());
+        transmission.efficiency().ifPresent(value -> words.add(value.words()));
+        words.removeIf(String::isEmpty);
+        return String.join(" ", words);
     }
 
     private void readForward() {
@@ -133,8 +132,9 @@ final class TransmissionText {
     }
 
     private Transmission build() {
-        Coupling coupling =
-                converter.orElse(false) ? new Converter(stall, lockUp.orElse(false), speedRatio) : new Clutch();
+        Coupling coupling = converter.orElse(false)
+                ? new Converter(stall, lockUp.orElse(false), speedRatio)
+                : new Clutch(converter.isPresent());
         Transmission unnamed = new Transmission("", forward, reverse, coupling, efficiency);
         return new Transmission(unnamed.text(), forward, reverse, coupling, efficiency);
     }

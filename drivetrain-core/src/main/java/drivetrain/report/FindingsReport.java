@@ -39,7 +39,9 @@ public final class FindingsReport {
                         ? "This package keeps every limit that was checked"
                         : "Nothing speaks against this package";
         return start
-                + (marginal > 0 ? ", with " + (marginal == 1 ? "one" : marginal) + " close to the limit" : "")
+                + (marginal > 0
+                        ? ", and " + (marginal == 1 ? "one check is" : marginal + " checks are") + " marginal"
+                        : "")
                 + (open > 0 ? "; " + (open == 1 ? "one check was" : open + " checks were") + " not evaluated" : "")
                 + ".";
     }

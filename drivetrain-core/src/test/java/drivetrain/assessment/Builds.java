@@ -35,7 +35,7 @@ final class Builds {
             .titled("Crawler")
             .with(Slot.VEHICLE, "mass 1900 kg front 1200 kg rear 1400 kg")
             .with(Slot.ENGINE, "350 hp at 5600 rpm, 370 lb-ft at 4200 rpm, idle 600 rpm, max 6000 rpm")
-            .with(Slot.TRANSMISSION, "5.61 3.04 1.67 1.00 0.75 reverse 5.05")
+            .with(Slot.TRANSMISSION, "5.61 3.04 1.67 1.00 0.75 reverse 5.05 clutch")
             .with(Slot.TRANSFER, "1.00 4.00 part-time")
             .with(Slot.REAR_AXLE, "41/9")
             .with(Slot.FRONT_AXLE, "41/9")

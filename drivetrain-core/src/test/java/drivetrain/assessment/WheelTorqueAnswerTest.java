@@ -13,7 +13,7 @@ class WheelTorqueAnswerTest {
     void multipliesThePeakTorqueByRatioAndEfficiency() {
         WheelTorqueAnswer answer = WheelTorqueAnswer.of(Builds.crawler()).orThrow();
 
-        assertThat(answer.rows()).hasSize(10).allSatisfy(row -> {
+        assertThat(answer.rows()).hasSize(12).allSatisfy(row -> {
             double expected = answer.peak().torque().toNewtonMeters()
                     * row.gear().totalRatio()
                     * row.gear().efficiency();
@@ -22,6 +22,8 @@ class WheelTorqueAnswerTest {
         });
         assertThat(answer.rows().get(0).gear().totalRatio())
                 .isGreaterThan(answer.rows().get(9).gear().totalRatio());
+        assertThat(answer.rows().subList(10, 12))
+                .allSatisfy(row -> assertThat(row.gear().reverse()).isTrue());
     }
 
     @Test

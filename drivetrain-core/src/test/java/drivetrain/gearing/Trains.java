@@ -3,7 +3,8 @@ package drivetrain.gearing;
 /** Gear trains of an invented shop, for tests of our own figures. */
 final class Trains {
 
-    static final Transmission FIVE_SPEED = Transmission.parse("4.50 2.50 1.50 1.00 0.80 reverse 4.20 efficiency 95 %");
+    static final Transmission FIVE_SPEED =
+            Transmission.parse("4.50 2.50 1.50 1.00 0.80 reverse 4.20 clutch efficiency 95 %");
     static final Transmission AUTOMATIC =
             Transmission.parse("4.03 2.36 1.53 1.15 0.85 0.67 reverse 3.06 converter stall 2.0 lockup slip 3 %");
 

@@ -16,13 +16,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 class TransmissionTest {
 
     @Test
-    void readsRatiosOnlyAsAClutchedBoxAndSaysSo() {
+    void takesRatiosAloneForAClutchedBoxAndSaysSo() {
         Transmission transmission = Transmission.parse("4.03 2.36 1.53 1.15 0.85 0.67");
         assertThat(transmission.forward()).hasSize(6).first().isEqualTo(Ratio.of(4.03));
         assertThat(transmission.reverse()).isEmpty();
-        assertThat(transmission.coupling()).isEqualTo(new Clutch());
+        assertThat(transmission.coupling()).isEqualTo(new Clutch(false));
+        assertThat(transmission.coupling().speedAssumptions())
+                .singleElement()
+                .satisfies(taken -> assertThat(taken.flagged()).isTrue());
         assertThat(transmission.efficiency()).isEmpty();
-        assertThat(transmission.text()).isEqualTo("4.03 2.36 1.53 1.15 0.85 0.67 clutch");
+        assertThat(transmission.text()).isEqualTo("4.03 2.36 1.53 1.15 0.85 0.67");
         assertThat(transmission.name()).isEqualTo(transmission.text());
     }
 
@@ -42,13 +45,14 @@ class TransmissionTest {
     @CsvSource(
             delimiter = ';',
             value = {
-                "3.5 2 1; 3.50 2.00 1.00 clutch",
+                "3.5 2 1; 3.50 2.00 1.00",
+                "3.5 2 1 clutch; 3.50 2.00 1.00 clutch",
                 "3.5 2 1 efficiency 0.95 clutch; 3.50 2.00 1.00 clutch efficiency 95 %",
                 "3.5 1 converter; 3.50 1.00 converter no lockup",
                 "3.5 1 converter no lock-up slip 0.04; 3.50 1.00 converter no lockup slip 4 %",
                 "3.5 1 converter speed-ratio 0.96123456789012; 3.50 1.00 converter no lockup speed-ratio 0.96123456789012",
-                "3.5 1 efficiency 0.951234567890123; 3.50 1.00 clutch efficiency 0.951234567890123",
-                "35/10 1 reverse 33/10; 35/10 1.00 reverse 33/10 clutch"
+                "3.5 1 efficiency 0.951234567890123; 3.50 1.00 efficiency 0.951234567890123",
+                "35/10 1 reverse 33/10; 35/10 1.00 reverse 33/10"
             })
     void writesOneCanonicalTextThatParsesBack(String typed, String canonical) {
         Transmission transmission = Transmission.parse(typed);

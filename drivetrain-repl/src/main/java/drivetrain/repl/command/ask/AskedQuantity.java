@@ -16,15 +16,16 @@ final class AskedQuantity {
      * Reads the quantity, over a word {@code at} before it.
      *
      * @param kind the kind of quantity
+     * @param most the greatest value that the question makes sense for
      * @param arguments the words of the quantity
      * @param units the units that are suggested for a bare number
      */
-    static <Q extends Magnitude<Q>> Q read(Kind<Q> kind, Arguments arguments, String... units) {
+    static <Q extends Magnitude<Q>> Q read(Kind<Q> kind, Q most, Arguments arguments, String... units) {
         boolean at = arguments.size() > 1 && arguments.get(0).isAny("at");
-        return (at ? arguments.from(1) : arguments).read(text -> parse(kind, text, units));
+        return (at ? arguments.from(1) : arguments).read(text -> parse(kind, most, text, units));
     }
 
-    private static <Q extends Magnitude<Q>> Q parse(Kind<Q> kind, String text, String... units) {
+    private static <Q extends Magnitude<Q>> Q parse(Kind<Q> kind, Q most, String text, String... units) {
         if (isBareNumber(text)) {
             List<String> near =
                     Arrays.stream(units).map(unit -> text + " " + unit).toList();
@@ -38,6 +39,12 @@ final class AskedQuantity {
         if (asked.si() <= 0.0) {
             throw Refusal.of(kind.name(), text, "must be greater than zero")
                     .allowing("more than 0 " + units[0])
+                    .at(0)
+                    .asException();
+        }
+        if (asked.si() > most.si()) {
+            throw Refusal.of(kind.name(), text, "is more than any road vehicle has")
+                    .allowing("at most " + most.format(kind.unit(units[0]).orElseThrow(), 0))
                     .at(0)
                     .asException();
         }

@@ -16,6 +16,9 @@ import java.util.List;
  */
 interface EngineSpeedQuestion<A extends Answer> extends QuestionCommand<A> {
 
+    /** The greatest engine speed that can be asked about. */
+    AngularSpeed MOST = AngularSpeed.ofRpm(30_000.0);
+
     /** Asks at the engine's maximum speed. */
     Outcome<A> atMaximum(Combination combination);
 
@@ -27,7 +30,7 @@ interface EngineSpeedQuestion<A extends Answer> extends QuestionCommand<A> {
         if (arguments.isEmpty()) {
             return atMaximum(session.combination());
         }
-        AngularSpeed engineSpeed = AskedQuantity.read(AngularSpeed.KIND, arguments, "rpm");
+        AngularSpeed engineSpeed = AskedQuantity.read(AngularSpeed.KIND, MOST, arguments, "rpm");
         return arguments.read(text -> at(session.combination(), engineSpeed));
     }
 
