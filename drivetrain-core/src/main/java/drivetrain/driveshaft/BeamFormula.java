@@ -32,9 +32,8 @@ final class BeamFormula {
     static double length(BeamSection section, double speed) {
         double squared = speed * speed;
         double linear = squared * (middle(section, 1.0) - section.massPerLength());
-        double constant = squared
-                * section.massPerLength()
-                * (1.0 - squared * section.rotaryInertia() / section.shear());
+        double constant =
+                squared * section.massPerLength() * (1.0 - squared * section.rotaryInertia() / section.shear());
         if (constant <= 0.0) {
             return 0.0;
         }

@@ -15,7 +15,6 @@ public record BeamMass(Mass mass) implements BeamPiece {
      * @throws drivetrain.refusal.RefusedException if it is negative or more than 500 kg
      */
     public BeamMass {
-        mass = mass.requireBetween(
-                "mass on the shaft", Mass.ofKilograms(0.0), Mass.ofKilograms(500.0), Mass.KILOGRAM);
+        mass = mass.requireBetween("mass on the shaft", Mass.ofKilograms(0.0), Mass.ofKilograms(500.0), Mass.KILOGRAM);
     }
 }

@@ -8,7 +8,7 @@ import java.util.Map;
 /** A beam cut into elements: stiffness and mass with one place for the deflection of each node and one for each slope, two at a joint. */
 final class BeamMesh {
 
-    /** Elements of a beam of one stretch. The first frequency of a slender tube is then good to 5e-6, the third to 4e-4. */
+    /** Elements of a beam of one stretch. The first frequency is then good to 5e-5, the third to 1e-3, and of a slender tube better. */
     private static final int ELEMENTS = 40;
 
     private final BeamMatrix stiffness;
@@ -18,11 +18,7 @@ final class BeamMesh {
     private final Map<Integer, Double> springs;
 
     private BeamMesh(
-            BeamMatrix stiffness,
-            BeamMatrix mass,
-            double[] places,
-            int[] deflections,
-            Map<Integer, Double> springs) {
+            BeamMatrix stiffness, BeamMatrix mass, double[] places, int[] deflections, Map<Integer, Double> springs) {
         this.stiffness = stiffness;
         this.mass = mass;
         this.places = places;

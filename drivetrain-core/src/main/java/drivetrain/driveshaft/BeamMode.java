@@ -11,7 +11,7 @@ import java.util.List;
  * @param frequency its natural frequency
  * @param mountShare how much of its energy is in the springs that carry the shaft, 0 to 1; above one half it is the shaft that bounces on its mounts
  *     rather than one that bends
- * @param shape how far it moves across along its length, the greatest being 1
+ * @param shape how far it moves across along its length, the greatest being 1 or -1 and the first of note positive
  */
 public record BeamMode(Frequency frequency, double mountShare, List<Point> shape) {
 

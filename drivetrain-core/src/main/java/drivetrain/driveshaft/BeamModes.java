@@ -16,7 +16,10 @@ final class BeamModes {
 
     private static final int MOST_ROUNDS = 200;
     /** Relative change of the squared frequency at which a round ends the search. */
-    private static final double STILL = 1e-11;
+    private static final double STILL = 1e-9;
+
+    /** The first deflection of this share of the greatest is counted positive. */
+    private static final double FIRST_LOBE = 0.01;
 
     private final BeamMesh mesh;
 
@@ -56,8 +59,8 @@ final class BeamModes {
                 return subspace;
             }
         }
-        throw new ArithmeticException("the modes of a beam of " + mesh.elements() + " elements were not found in "
-                + MOST_ROUNDS + " rounds");
+        throw new ArithmeticException(
+                "the modes of a beam of " + mesh.elements() + " elements were not found in " + MOST_ROUNDS + " rounds");
     }
 
     /** Below a shift just under the last value there are less of them than are wanted: none was passed over. */
@@ -70,14 +73,16 @@ final class BeamModes {
         int[] deflections = mesh.deflections();
         double greatest = 0.0;
         for (int index : deflections) {
-            if (Math.abs(vector[index]) > Math.abs(greatest) * (1.0 + 1e-9)) {
-                greatest = vector[index];
-            }
+            greatest = Math.max(greatest, Math.abs(vector[index]));
+        }
+        double scale = 0.0;
+        for (int i = 0; scale == 0.0; i++) {
+            double first = vector[deflections[i]];
+            scale = Math.abs(first) < FIRST_LOBE * greatest ? 0.0 : Math.copySign(greatest, first);
         }
         List<BeamMode.Point> shape = new ArrayList<>(deflections.length);
         for (int i = 0; i < deflections.length; i++) {
-            double deflection = vector[deflections[i]] / greatest;
-            shape.add(new BeamMode.Point(Length.ofMeters(mesh.places()[i]), Math.max(-1.0, Math.min(1.0, deflection))));
+            shape.add(new BeamMode.Point(Length.ofMeters(mesh.places()[i]), vector[deflections[i]] / scale));
         }
         return shape;
     }

@@ -46,8 +46,9 @@ public record BeamShaft(Driveshaft shaft, List<Length> lengths, BeamLine line, L
                     .asException();
         }
         if (lengths.size() > 1 && shaft.bearing().isEmpty()) {
-            return Outcome.notEvaluated("the stiffness of the center bearing's mount is not known, and a soft mount lowers the "
-                    + "critical speed; add it to the shaft, such as bearing 300 N/mm");
+            return Outcome.notEvaluated(
+                    "the stiffness of the center bearing's mount is not known, and a soft mount lowers the "
+                            + "critical speed; add it to the shaft, such as bearing 300 N/mm");
         }
         return Outcome.of(new Builder(shaft, lengths).build());
     }
@@ -85,8 +86,7 @@ public record BeamShaft(Driveshaft shaft, List<Length> lengths, BeamLine line, L
                     "the shaft's ends are taken as held firmly across at the joint centers; soft mounts of transfer case or axle "
                             + "lower its critical speed",
                     DRIVELINE));
-            return new BeamShaft(
-                    shaft, lengths, new BeamLine(Optional.empty(), beam, Optional.empty()), assumptions);
+            return new BeamShaft(shaft, lengths, new BeamLine(Optional.empty(), beam, Optional.empty()), assumptions);
         }
 
         private void add(ShaftPiece piece, Length length, boolean last) {
@@ -134,7 +134,9 @@ public record BeamShaft(Driveshaft shaft, List<Length> lengths, BeamLine line, L
                             "each yoke is taken as a round bar of its length and mass, no thicker than the tube",
                             DRIVELINE)
                     : Assumption.of(
-                            "yokes", "the tube is taken from joint center to joint center: no yokes are given", DRIVELINE);
+                            "yokes",
+                            "the tube is taken from joint center to joint center: no yokes are given",
+                            DRIVELINE);
             if (!assumptions.contains(about)) {
                 assumptions.add(about);
             }

@@ -48,10 +48,12 @@ public record BeamSpan(Length length, Tube section, ShaftMaterial material, Mass
      * @return the stretch
      */
     public static BeamSpan of(Yoke yoke, Tube tube, ShaftMaterial metal) {
-        double area = yoke.mass().toKilograms() / (metal.density().si() * yoke.length().toMeters());
+        double area = yoke.mass().toKilograms()
+                / (metal.density().si() * yoke.length().toMeters());
         double diameter = Math.sqrt(4.0 * area / Math.PI);
         double least = Math.max(0.005, 0.2 * tube.diameter().toMeters());
-        Length bar = Length.ofMeters(Math.max(least, Math.min(diameter, tube.diameter().toMeters())));
+        Length bar = Length.ofMeters(
+                Math.max(least, Math.min(diameter, tube.diameter().toMeters())));
         return new BeamSpan(yoke.length(), Tube.solid(bar), metal, yoke.mass());
     }
 

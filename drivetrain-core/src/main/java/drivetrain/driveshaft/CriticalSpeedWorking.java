@@ -59,7 +59,10 @@ final class CriticalSpeedWorking {
                 .input("density", "rho", Figure.of(material.density(), Display.SOLID_DENSITY), material.text())
                 .step("area of the section", "A = pi/4 (D^2 - d^2), d = D - 2 t", plain(squareMillimeters, "mm2", 1))
                 .step("second moment of area", "I = pi/64 (D^4 - d^4)", plain(quartics, "mm4", 0))
-                .step("shear coefficient", "k by Cowper; 1/2 for a laminate", plain(material.shearCoefficient(tube), "", 4))
+                .step(
+                        "shear coefficient",
+                        "k by Cowper; 1/2 for a laminate",
+                        plain(material.shearCoefficient(tube), "", 4))
                 .step(
                         "critical speed of the slender tube",
                         "w = (pi/L)^2 sqrt(E I / (rho A))",
