@@ -1,5 +1,6 @@
 package drivetrain.driveshaft;
 
+import drivetrain.quantity.Angle;
 import drivetrain.quantity.Stiffness;
 import drivetrain.quantity.Torque;
 import drivetrain.refusal.Refusal;
@@ -94,7 +95,7 @@ public record Driveshaft(
      * @param phase the phase of that piece's yokes
      * @return a copy with that phase
      */
-    public Driveshaft withLastPhase(drivetrain.quantity.Angle phase) {
+    public Driveshaft withLastPhase(Angle phase) {
         List<ShaftPiece> turned = new ArrayList<>(pieces);
         ShaftPiece last = turned.remove(turned.size() - 1);
         turned.add(new ShaftPiece(last.tube(), last.material(), last.length(), last.yoke(), Optional.of(phase)));

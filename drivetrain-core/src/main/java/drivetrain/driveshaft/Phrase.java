@@ -159,6 +159,11 @@ final class Phrase {
         return true;
     }
 
+    /** Tells whether the word comes next. */
+    boolean isAt(String word) {
+        return hasNext() && clauses.get(clause).get(next).key().equals(word);
+    }
+
     /** Takes the words, which must come next. */
     void require(String... words) {
         if (!takes(words)) {

@@ -14,6 +14,9 @@ public final class ShaftLine {
     private static final double LONGEST = 5.0;
     private static final double MOST_ANGLE = Math.toRadians(45.0);
 
+    /** Sine of the angle below which a joint has no plane. */
+    private static final double STRAIGHT = 1e-12;
+
     private final List<Vector3D> centers;
     private final List<Vector3D> axes;
 
@@ -144,8 +147,8 @@ public final class ShaftLine {
      * Returns how far the plane of a joint is turned from that of the joint before it.
      *
      * @param piece the piece between the joints, 0 for the one at the transfer case
-     * @return the turn about the piece, positive clockwise for one who looks toward the axle, more than -180 degrees and up to 180; 0 where one of the two joints
-     *     is straight and has no plane
+     * @return the turn about the piece, positive clockwise for one who looks toward the axle, from -180 to 180 degrees. A straight
+     *     joint has no plane of its own: it takes that of the joint before it, and the first joint any
      */
     public Angle planeTurn(int piece) {
         return Angle.ofRadians(turn(piece));
@@ -153,12 +156,19 @@ public final class ShaftLine {
 
     double turn(int piece) {
         Vector3D axis = axes.get(piece + 1);
-        Vector3D first = axes.get(piece).crossProduct(axis);
-        Vector3D second = axis.crossProduct(axes.get(piece + 2));
-        double size = first.getNorm() * second.getNorm();
-        if (size < 1e-18) {
-            return 0.0;
-        }
+        Vector3D first = normal(piece);
+        Vector3D second = normal(piece + 1);
         return Math.atan2(first.crossProduct(second).dotProduct(axis), first.dotProduct(second));
+    }
+
+    /** A normal of a joint's plane; where the joint is straight, that of the joint before it carried on along the common axis. */
+    private Vector3D normal(int joint) {
+        Vector3D axis = axes.get(joint + 1);
+        Vector3D normal = axes.get(joint).crossProduct(axis);
+        if (normal.getNorm() > STRAIGHT) {
+            return normal;
+        }
+        Vector3D carried = joint == 0 ? axis.orthogonal() : normal(joint - 1);
+        return carried.subtract(axis.dotProduct(carried), axis);
     }
 }

@@ -1,0 +1,206 @@
+package drivetrain.driveshaft;
+
+import drivetrain.driveshaft.LineLimits.Limit;
+import drivetrain.finding.Finding;
+import drivetrain.finding.Source;
+import drivetrain.finding.Verdict;
+import drivetrain.quantity.Angle;
+import drivetrain.quantity.AngularAcceleration;
+import drivetrain.quantity.AngularSpeed;
+import drivetrain.quantity.Display;
+import drivetrain.quantity.Figure;
+import drivetrain.quantity.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The checks of a shaft in its line. */
+public final class LineChecks {
+
+    private static final Source MAKER = Source.given("the joint's maker");
+
+    private LineChecks() {}
+
+    /**
+     * Checks the angles of the joints.
+     *
+     * @param installed the shaft in its line
+     * @return for each joint whether it bends too little or too much, and for a line of two single joints whether the angles are equal
+     */
+    public static List<Finding> angles(InstalledShaft installed) {
+        List<Finding> findings = new ArrayList<>();
+        for (int i = 0; i < installed.line().jointCount(); i++) {
+            findings.add(angle(installed, i));
+        }
+        boolean single = installed.shaft().joints().stream().noneMatch(Joint::isDouble);
+        if (single && installed.line().jointCount() == 2) {
+            findings.add(equal(installed));
+        }
+        return findings;
+    }
+
+    private static String name(InstalledShaft installed, int joint) {
+        return installed.place().label() + " shaft, joint " + (joint + 1);
+    }
+
+    private static Finding angle(InstalledShaft installed, int index) {
+        Angle angle = installed.line().angle(index);
+        Joint joint = installed.shaft().joints().get(index);
+        String name = name(installed, index) + " angle";
+        Optional<Angle> most = joint.mostAngle();
+        if (most.isPresent() && angle.isGreaterThan(most.get())) {
+            return finding(name, angle, most.get(), Verdict.EXCEEDED, "bends more than its maker allows", MAKER);
+        }
+        Limit least = LineLimits.straightJoint();
+        if (angle.toRadians() < least.value() && !joint.isDouble()) {
+            return Finding.of(
+                    name,
+                    Figure.of(angle, Display.JOINT_ANGLE),
+                    Verdict.MARGINAL,
+                    "is all but straight: the needles of the bearings stand still and dent their races; they want about half a degree",
+                    least.source());
+        }
+        Limit rule = LineLimits.ruleAngle();
+        if (angle.toRadians() > rule.value() && !joint.isDouble()) {
+            return finding(
+                    name,
+                    angle,
+                    Angle.ofRadians(rule.value()),
+                    Verdict.MARGINAL,
+                    "is more than the rule for a smooth road vehicle; whether it shakes is told by the motion at speed",
+                    rule.source());
+        }
+        return most.map(allowed -> finding(name, angle, allowed, Verdict.MET, "is within what its maker allows", MAKER))
+                .orElseGet(() -> joint.isDouble()
+                        ? Finding.notEvaluated(
+                                name,
+                                "the greatest angle of the double joint is not given, such as double joint at output to 25 deg",
+                                MAKER)
+                        : finding(
+                                name,
+                                angle,
+                                Angle.ofRadians(rule.value()),
+                                Verdict.MET,
+                                "is within the rule for a smooth road vehicle",
+                                rule.source()));
+    }
+
+    private static Finding equal(InstalledShaft installed) {
+        double difference = Math.abs(installed.line().bend(0) - installed.line().bend(1));
+        Limit rule = LineLimits.ruleDifference();
+        boolean equal = difference <= rule.value();
+        return finding(
+                installed.place().label() + " shaft, difference of its joint angles",
+                Angle.ofRadians(difference),
+                Angle.ofRadians(rule.value()),
+                equal ? Verdict.MET : Verdict.MARGINAL,
+                equal
+                        ? "the joints bend alike; whether they cancel also depends on their planes and on the yokes"
+                        : "the joints do not bend alike, so that they cannot cancel",
+                rule.source());
+    }
+
+    private static Finding finding(
+            String name, Angle value, Angle limit, Verdict verdict, String statement, Source rule) {
+        return Finding.of(
+                name,
+                Figure.of(value, Display.JOINT_ANGLE),
+                Figure.of(limit, Display.JOINT_ANGLE),
+                Figure.of(limit.minus(value), Display.JOINT_ANGLE),
+                verdict,
+                statement,
+                rule);
+    }
+
+    /**
+     * Checks the motion at a speed.
+     *
+     * @param installed the shaft in its line
+     * @param motion how it moves
+     * @param when when it turns that fast, such as {@code at the cruise speed}
+     * @return the torsional acceleration at the driven end, and the inertial acceleration of each piece, the worse of drive and coast
+     */
+    public static List<Finding> motion(InstalledShaft installed, LineMotion motion, String when) {
+        List<Finding> findings = new ArrayList<>();
+        String place = installed.place().label() + " shaft";
+        String speed =
+                " " + when + " (" + Figure.of(motion.speed(), Display.ROTATION).text(UnitSystem.US) + ")";
+        findings.add(shake(
+                place + ", torsional acceleration" + speed,
+                motion.torsional(),
+                LineLimits.torsionalGood(),
+                LineLimits.torsionalMost(),
+                "what its joints leave of each other's unevenness reaches the axle"));
+        for (int i = 0; i < motion.drive().size(); i++) {
+            AngularAcceleration drive = motion.drive().get(i);
+            AngularAcceleration coast = motion.coast().get(i);
+            boolean driving = drive.compareTo(coast) >= 0;
+            String piece = motion.drive().size() == 1 ? "" : ", piece " + (i + 1);
+            findings.add(shake(
+                    place + piece + ", inertial acceleration" + speed,
+                    driving ? drive : coast,
+                    LineLimits.inertialGood(),
+                    LineLimits.inertialMost(),
+                    "the shaft itself is shaken, cancelled or not, most "
+                            + (driving ? "under drive" : "on the overrun")));
+        }
+        return findings;
+    }
+
+    private static Finding shake(String name, AngularAcceleration value, Limit good, Limit most, String what) {
+        double size = value.toRadiansPerSecondSquared();
+        Verdict verdict = size > most.value() ? Verdict.EXCEEDED : size > good.value() ? Verdict.MARGINAL : Verdict.MET;
+        Limit limit = verdict == Verdict.MET ? good : most;
+        AngularAcceleration allowed = AngularAcceleration.ofRadiansPerSecondSquared(limit.value());
+        return Finding.of(
+                name,
+                Figure.of(value, Display.SHAKE),
+                Figure.of(allowed, Display.SHAKE),
+                Figure.of(allowed.minus(value), Display.SHAKE),
+                verdict,
+                what,
+                limit.source());
+    }
+
+    /** The greatest share of a limit that the line uses at a speed: motion, and joints against their ratings; 1 where one is just kept. */
+    static double worstUse(InstalledShaft installed, AngularSpeed speed) {
+        double use = motionUse(installed, speed);
+        for (int i = 0; i < installed.line().jointCount(); i++) {
+            double angle = installed.line().bend(i);
+            use = Math.max(
+                    use,
+                    installed
+                            .shaft()
+                            .joints()
+                            .get(i)
+                            .mostAngle()
+                            .map(most -> angle / most.toRadians())
+                            .orElse(0.0));
+        }
+        return use;
+    }
+
+    private static double motionUse(InstalledShaft installed, AngularSpeed speed) {
+        LineMotion motion = installed.motionAt(speed);
+        double use = motion.torsional().toRadiansPerSecondSquared()
+                / LineLimits.torsionalMost().value();
+        for (int i = 0; i < motion.drive().size(); i++) {
+            double shake = Math.max(
+                    motion.drive().get(i).toRadiansPerSecondSquared(),
+                    motion.coast().get(i).toRadiansPerSecondSquared());
+            use = Math.max(use, shake / LineLimits.inertialMost().value());
+        }
+        return use;
+    }
+
+    /**
+     * Returns the shaft speed at which the first limit of the motion is reached.
+     *
+     * @param installed the shaft in its line
+     * @return the speed, or empty if all joints are straight
+     */
+    public static Optional<AngularSpeed> speedLimit(InstalledShaft installed) {
+        double use = motionUse(installed, AngularSpeed.ofRadiansPerSecond(1.0));
+        return use > 1e-12 ? Optional.of(AngularSpeed.ofRadiansPerSecond(1.0 / Math.sqrt(use))) : Optional.empty();
+    }
+}
