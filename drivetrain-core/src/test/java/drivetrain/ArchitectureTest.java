@@ -33,6 +33,7 @@ class ArchitectureTest {
             List.of("atmosphere", "tire", "engine", "gearing", "road", "driveshaft", "fuel"),
             List.of("combination"),
             List.of("assessment"),
+            List.of("planner"),
             List.of("comparison"),
             List.of("document", "report"));
 
@@ -60,6 +61,7 @@ class ArchitectureTest {
                     "drivetrain.finding..",
                     "drivetrain.table..",
                     "drivetrain.combination..",
+                    "drivetrain.planner..",
                     "drivetrain.document..",
                     "drivetrain.report..")
             .should()

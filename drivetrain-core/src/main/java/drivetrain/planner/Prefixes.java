@@ -1,0 +1,50 @@
+package drivetrain.planner;
+
+/** Cuts the work into tasks: each fixes one position on each of the outermost axes. */
+final class Prefixes {
+
+    private static final int ENOUGH_TASKS = 64;
+    private static final int MOST_TASKS = 1 << 20;
+
+    private final int[] sizes;
+    private final int tasks;
+
+    private Prefixes(int[] sizes, int tasks) {
+        this.sizes = sizes;
+        this.tasks = tasks;
+    }
+
+    /** Takes as many of the first axes as make enough tasks, but never all of them. */
+    static Prefixes of(Axis[] axes, int most) {
+        int tasks = 1;
+        int depth = 0;
+        while (depth < most && tasks < ENOUGH_TASKS && (long) tasks * axes[depth].size() <= MOST_TASKS) {
+            tasks *= axes[depth].size();
+            depth++;
+        }
+        int[] sizes = new int[depth];
+        for (int d = 0; d < depth; d++) {
+            sizes[d] = axes[d].size();
+        }
+        return new Prefixes(sizes, tasks);
+    }
+
+    int tasks() {
+        return tasks;
+    }
+
+    int depth() {
+        return sizes.length;
+    }
+
+    /** Returns for a task the index on each axis; the outermost axis changes last. */
+    int[] of(int task) {
+        int[] positions = new int[sizes.length];
+        int rest = task;
+        for (int d = sizes.length - 1; d >= 0; d--) {
+            positions[d] = rest % sizes[d];
+            rest /= sizes[d];
+        }
+        return positions;
+    }
+}
