@@ -15,7 +15,10 @@ public sealed interface Answer
                 ShiftAnswer,
                 SpeedometerAnswer,
                 EngineAnswer,
-                TireAnswer {
+                TireAnswer,
+                OrdersAnswer,
+                SuspectAnswer,
+                TubesAnswer {
 
     /**
      * Returns what the answer rests on that was not measured on this vehicle.

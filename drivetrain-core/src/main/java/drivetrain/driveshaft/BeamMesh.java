@@ -53,7 +53,7 @@ final class BeamMesh {
         return deflections;
     }
 
-    /** The elastic energy of the springs, twice, where the beam is bent into a shape. */
+    /** The elastic energy of the springs, twice, where the beam is bent into a shape; a share where that of the whole is one half. */
     double springEnergy(double[] vector) {
         double sum = 0.0;
         for (Map.Entry<Integer, Double> spring : springs.entrySet()) {

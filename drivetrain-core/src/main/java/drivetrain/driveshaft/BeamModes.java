@@ -41,7 +41,7 @@ final class BeamModes {
         List<BeamMode> modes = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             double[] vector = subspace.vector(i);
-            double share = mesh.springEnergy(vector) / subspace.value(i);
+            double share = mesh.springEnergy(vector);
             modes.add(new BeamMode(frequency(subspace.value(i)), Math.min(1.0, share), shape(vector)));
         }
         return modes;

@@ -1,6 +1,6 @@
 package drivetrain.driveshaft;
 
-/** Solves the small full problem k a = w^2 m a that is left in the subspace. */
+/** Solves the small full problem m a = a / w^2 that is left in a subspace whose vectors are orthogonal in stiffness. */
 final class BeamReduction {
 
     private static final int MOST_SWEEPS = 60;
@@ -8,36 +8,27 @@ final class BeamReduction {
     private BeamReduction() {}
 
     /**
-     * Turns the problem into s b = b / w^2 with s = g^-1 m g^-T, g g^T = k, and that to its diagonal by Jacobi's rotations.
+     * Turns the problem to its diagonal by Jacobi's rotations.
      *
-     * @param k stiffness of the subspace; its lower half is overwritten by its Cholesky factor
-     * @param m mass of the subspace
+     * @param m mass of the subspace, the stiffness of which is 1; overwritten
      * @param values where the squared frequencies go, in rising order
-     * @return the vectors a, one a column, with a^T m a = 1
+     * @return the vectors, one a column, of length 1
      */
-    static double[][] turn(double[][] k, double[][] m, double[] values) {
-        int size = k.length;
-        cholesky(k);
-        double[][] s = reduced(k, m);
+    static double[][] turn(double[][] m, double[] values) {
+        int size = m.length;
         double[][] b = new double[size][size];
         for (int i = 0; i < size; i++) {
             b[i][i] = 1.0;
         }
-        rotate(s, b);
+        rotate(m, b);
         double[][] turn = new double[size][size];
         boolean[] taken = new boolean[size];
         for (int place = 0; place < size; place++) {
-            int greatest = greatest(s, taken);
+            int greatest = greatest(m, taken);
             taken[greatest] = true;
-            double inverse = s[greatest][greatest];
-            values[place] = 1.0 / inverse;
-            double scale = 1.0 / Math.sqrt(inverse);
-            for (int i = size - 1; i >= 0; i--) {
-                double sum = b[i][greatest] * scale;
-                for (int j = i + 1; j < size; j++) {
-                    sum -= k[j][i] * turn[j][place];
-                }
-                turn[i][place] = sum / k[i][i];
+            values[place] = 1.0 / Math.max(m[greatest][greatest], Double.MIN_NORMAL);
+            for (int i = 0; i < size; i++) {
+                turn[i][place] = b[i][greatest];
             }
         }
         return turn;
@@ -51,43 +42,6 @@ final class BeamReduction {
             }
         }
         return greatest;
-    }
-
-    private static void cholesky(double[][] k) {
-        for (int i = 0; i < k.length; i++) {
-            for (int j = 0; j <= i; j++) {
-                double sum = k[i][j];
-                for (int e = 0; e < j; e++) {
-                    sum -= k[i][e] * k[j][e];
-                }
-                k[i][j] = i == j ? Math.sqrt(Math.max(sum, Double.MIN_NORMAL)) : sum / k[j][j];
-            }
-        }
-    }
-
-    /** g^-1 m g^-T: the columns first, then the rows. */
-    private static double[][] reduced(double[][] g, double[][] m) {
-        int size = g.length;
-        double[][] s = new double[size][size];
-        for (int column = 0; column < size; column++) {
-            for (int i = 0; i < size; i++) {
-                double sum = m[i][column];
-                for (int e = 0; e < i; e++) {
-                    sum -= g[i][e] * s[e][column];
-                }
-                s[i][column] = sum / g[i][i];
-            }
-        }
-        for (int row = 0; row < size; row++) {
-            for (int i = 0; i < size; i++) {
-                double sum = s[row][i];
-                for (int e = 0; e < i; e++) {
-                    sum -= g[i][e] * s[row][e];
-                }
-                s[row][i] = sum / g[i][i];
-            }
-        }
-        return s;
     }
 
     private static void rotate(double[][] s, double[][] b) {

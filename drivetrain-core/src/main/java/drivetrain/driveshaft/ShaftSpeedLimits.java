@@ -60,4 +60,9 @@ final class ShaftSpeedLimits {
     static Limit ratingReserve() {
         return of("rating-reserve");
     }
+
+    /** How far, as a share, a vibration may be off and still fits a measured frequency. */
+    static Limit orderTolerance() {
+        return of("order-tolerance");
+    }
 }

@@ -1,5 +1,7 @@
 package drivetrain.driveshaft;
 
+import drivetrain.finding.Assumption;
+import drivetrain.quantity.DecimalText;
 import drivetrain.quantity.Frequency;
 import drivetrain.refusal.Refusal;
 import java.util.Comparator;
@@ -12,6 +14,29 @@ import java.util.List;
  * @param mismatch its frequency over the measured one, less 1
  */
 public record Suspect(VibrationOrder order, double mismatch) {
+
+    /**
+     * Returns how far a vibration may be off and still fits, unless the user says otherwise.
+     *
+     * @return a fraction, from the shop's table
+     */
+    public static double usualTolerance() {
+        return ShaftSpeedLimits.orderTolerance().value();
+    }
+
+    /**
+     * States that the usual tolerance was taken.
+     *
+     * @return the assumption
+     */
+    public static Assumption usualToleranceTaken() {
+        ShaftSpeedLimits.Limit limit = ShaftSpeedLimits.orderTolerance();
+        return Assumption.of(
+                "tolerance",
+                "a vibration fits if its frequency is within " + DecimalText.significant(100.0 * limit.value(), 3)
+                        + " % of the measured one; within, behind the speed, sets another",
+                limit.source());
+    }
 
     /**
      * Finds the vibrations that fit.

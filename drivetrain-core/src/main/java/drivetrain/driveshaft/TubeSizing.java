@@ -153,8 +153,8 @@ public record TubeSizing(AngularSpeed speed, Length length, List<Row> rows) {
     public Working working() {
         Working.Builder working = Working.of("tube for " + speed.format(AngularSpeed.RPM, 0) + " at "
                         + DecimalText.significant(length.toMillimeters(), 5) + " mm")
-                .input("greatest speed of the shaft", "n", Figure.of(speed, Display.ROTATION), "asked")
-                .input("length, joint center to joint center", "L", Figure.of(length, Display.DIMENSION), "asked")
+                .input("greatest speed of the shaft", "n", Figure.of(speed, Display.ROTATION), "given")
+                .input("length, joint center to joint center", "L", Figure.of(length, Display.DIMENSION), "given")
                 .step(
                         "critical speed that is needed",
                         "n_c = n / "

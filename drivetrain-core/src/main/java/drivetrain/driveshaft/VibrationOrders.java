@@ -37,16 +37,27 @@ public final class VibrationOrders {
     /**
      * Lists the orders of a driveshaft.
      *
-     * @param which which shaft, such as {@code rear}
+     * @param part which shaft, such as {@code rear driveshaft}
      * @param shaft its speed
      * @return first, second and fourth order
      */
-    public static List<VibrationOrder> ofShaft(String which, AngularSpeed shaft) {
-        String part = which + " driveshaft";
+    public static List<VibrationOrder> ofShaft(String part, AngularSpeed shaft) {
         return List.of(
                 new VibrationOrder(part, "unbalance, bent tube, worn slip spline or yoke", shaft, 1.0),
                 new VibrationOrder(part, "joints: angle, phase, tightness", shaft, 2.0),
                 new VibrationOrder(part, "joints, second harmonic", shaft, 4.0));
+    }
+
+    /**
+     * Lists the orders of half-shafts that turn faster than the wheels, ahead of a hub reduction.
+     *
+     * @param halfShaft their speed
+     * @return first and second order
+     */
+    public static List<VibrationOrder> ofHalfShafts(AngularSpeed halfShaft) {
+        return List.of(
+                new VibrationOrder("half-shafts", "unbalance, bent shaft", halfShaft, 1.0),
+                new VibrationOrder("half-shafts", "joints: angle, wear", halfShaft, 2.0));
     }
 
     /**

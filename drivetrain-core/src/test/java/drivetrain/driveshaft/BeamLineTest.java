@@ -206,6 +206,32 @@ class BeamLineTest {
                 .toArray();
     }
 
+    /** A short stiff stretch and a heavy mass on a soft mount: the first mode is ten thousand times softer than the next. */
+    @Test
+    void findsTheModesThoughTheFirstIsFarSofterThanTheOthers() {
+        BeamLine line = new BeamLine(
+                Optional.empty(),
+                List.of(
+                        span(0.024, Tube.of(Length.ofMillimeters(29), Length.ofMillimeters(1))),
+                        new BeamMass(Mass.ofKilograms(88))),
+                Optional.of(Stiffness.ofNewtonsPerMillimeter(430)));
+        List<BeamMode> modes = line.modes(3);
+
+        assertThat(modes.get(0).frequency().toHertz())
+                .isCloseTo(Math.sqrt(430e3 / 88) / (2 * Math.PI), withinPercentage(0.1));
+        assertThat(modes.get(2).frequency()).isGreaterThan(modes.get(1).frequency());
+        assertThat(modes.get(1).frequency().toHertz())
+                .isGreaterThan(1_000 * modes.get(0).frequency().toHertz());
+    }
+
+    @Test
+    void hasNoMoreModesThanUnknowns() {
+        BeamMesh one = BeamMesh.of(BeamLine.uniform(Length.ofMeters(1), TUBE, STEEL), 1);
+
+        assertThat(BeamModes.of(one).first().toHertz()).isPositive();
+        assertThatThrownBy(() -> BeamModes.of(one).lowest(3)).isInstanceOf(ArithmeticException.class);
+    }
+
     @Test
     void refusesABeamThatWouldFall() {
         BeamPiece[][] falling = {

@@ -17,7 +17,7 @@ class VibrationOrdersTest {
 
     private static List<VibrationOrder> all() {
         List<VibrationOrder> all = new ArrayList<>(VibrationOrders.ofWheels(AngularSpeed.ofRpm(600)));
-        all.addAll(VibrationOrders.ofShaft("rear", AngularSpeed.ofRpm(2400)));
+        all.addAll(VibrationOrders.ofShaft("rear driveshaft", AngularSpeed.ofRpm(2400)));
         all.addAll(VibrationOrders.ofEngine(AngularSpeed.ofRpm(1700), OptionalInt.of(8)));
         return all;
     }

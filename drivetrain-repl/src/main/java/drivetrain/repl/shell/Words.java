@@ -7,6 +7,7 @@ import drivetrain.repl.command.ask.CrawlCommand;
 import drivetrain.repl.command.ask.CruiseCommand;
 import drivetrain.repl.command.ask.EngineQuestion;
 import drivetrain.repl.command.ask.ExplainCommand;
+import drivetrain.repl.command.ask.OrdersCommand;
 import drivetrain.repl.command.ask.PartsCommand;
 import drivetrain.repl.command.ask.PlotCommand;
 import drivetrain.repl.command.ask.QuestionCommand;
@@ -14,8 +15,10 @@ import drivetrain.repl.command.ask.ShiftsCommand;
 import drivetrain.repl.command.ask.ShowCommand;
 import drivetrain.repl.command.ask.SpeedometerCommand;
 import drivetrain.repl.command.ask.SpeedsCommand;
+import drivetrain.repl.command.ask.SuspectCommand;
 import drivetrain.repl.command.ask.TireQuestion;
 import drivetrain.repl.command.ask.TorqueCommand;
+import drivetrain.repl.command.ask.TubesCommand;
 import drivetrain.repl.command.choose.AxleCommand;
 import drivetrain.repl.command.choose.PartCommand;
 import drivetrain.repl.command.choose.TireCommand;
@@ -49,7 +52,10 @@ final class Words {
                 new CrawlCommand(),
                 new TorqueCommand(),
                 new ShiftsCommand(),
-                new SpeedometerCommand());
+                new SpeedometerCommand(),
+                new OrdersCommand(),
+                new SuspectCommand(),
+                new TubesCommand());
         commands.addAll(questions);
         commands.add(new CheckCommand());
         commands.add(new ShowCommand());

@@ -7,10 +7,13 @@ import drivetrain.combination.Part;
 import drivetrain.combination.PartKind;
 import drivetrain.repl.command.ask.CruiseCommand;
 import drivetrain.repl.command.ask.ExplainCommand;
+import drivetrain.repl.command.ask.OrdersCommand;
 import drivetrain.repl.command.ask.PartsCommand;
 import drivetrain.repl.command.ask.PlotCommand;
 import drivetrain.repl.command.ask.ShiftsCommand;
 import drivetrain.repl.command.ask.SpeedsCommand;
+import drivetrain.repl.command.ask.SuspectCommand;
+import drivetrain.repl.command.ask.TubesCommand;
 import drivetrain.repl.command.choose.AxleCommand;
 import drivetrain.repl.command.choose.PartCommand;
 import drivetrain.repl.command.choose.TireCommand;
@@ -39,6 +42,9 @@ class CompletionTest {
                 new CruiseCommand(),
                 new SpeedsCommand(),
                 new ShiftsCommand(),
+                new OrdersCommand(),
+                new SuspectCommand(),
+                new TubesCommand(),
                 new PlotCommand(),
                 new PartsCommand(),
                 new ExplainCommand(List.of(new CruiseCommand())),
@@ -58,7 +64,7 @@ class CompletionTest {
 
     @Test
     void offersTheWordsFirst() {
-        assertThat(after("t")).containsExactly("transmission", "transfer", "tire");
+        assertThat(after("t")).containsExactly("transmission", "transfer", "tire", "tubes");
         assertThat(after("")).contains("engine", "units").doesNotContain("tyre");
     }
 
@@ -97,6 +103,27 @@ class CompletionTest {
         assertThat(after("cruise", "65", "mph", "low", "")).isEmpty();
         assertThat(after("speeds", "3000", "")).containsExactly("rpm");
         assertThat(after("shifts", "3000", "")).containsExactly("rpm");
+        assertThat(after("orders", "")).isEmpty();
+        assertThat(after("orders", "40", "")).containsExactly("mph", "km/h");
+        assertThat(after("orders", "40", "mph", "")).containsExactly("in", "low", "with");
+        assertThat(after("orders", "40", "mph", "in", "2", "")).containsExactly("low", "high", "with");
+        assertThat(after("orders", "40", "mph", "low", "")).containsExactly("with");
+        assertThat(after("orders", "40", "mph", "with", "")).isEmpty();
+        assertThat(after("orders", "40", "mph", "with", "8", "")).containsExactly("cylinders");
+        assertThat(after("suspect", "")).isEmpty();
+        assertThat(after("suspect", "22", "")).containsExactly("Hz", "at");
+        assertThat(after("suspect", "22", "Hz", "")).containsExactly("at");
+        assertThat(after("suspect", "22", "Hz", "at", "")).isEmpty();
+        assertThat(after("suspect", "22", "Hz", "at", "40", "mph", "w")).containsExactly("with", "within");
+        assertThat(after("suspect", "22", "Hz", "at", "40", "mph", "within", "5", ""))
+                .containsExactly("%");
+        assertThat(after("suspect", "22", "Hz", "at", "40", "mph", "within", "5", "%", ""))
+                .containsExactly("with");
+        assertThat(after("tubes", "")).isEmpty();
+        assertThat(after("tubes", "1300", "m")).containsExactly("mm", "m");
+        assertThat(after("tubes", "1300", "mm", "")).containsExactly("at");
+        assertThat(after("tubes", "1300", "mm", "at", "")).isEmpty();
+        assertThat(after("tubes", "1300", "mm", "at", "5500", "")).containsExactly("rpm");
         assertThat(after("plot", "")).containsExactly("speeds");
         assertThat(after("plot", "speeds", "")).containsExactly("low", "high");
         assertThat(after("explain", "")).containsExactly("cruise");

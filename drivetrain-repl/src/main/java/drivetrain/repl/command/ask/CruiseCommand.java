@@ -19,8 +19,6 @@ import java.util.Locale;
 /** {@code cruise}: engine speed at a road speed. */
 public final class CruiseCommand implements QuestionCommand<CruiseAnswer> {
 
-    private static final Speed MOST = Speed.ofMilesPerHour(500.0);
-
     private static final Manual MANUAL = Manual.of(
                     Topic.ASK,
                     "cruise [SPEED] [in GEAR] [low]",
@@ -41,15 +39,7 @@ public final class CruiseCommand implements QuestionCommand<CruiseAnswer> {
         int gearStart = GearWords.start(arguments);
         GearChoice gear = GearWords.read(arguments.from(gearStart));
         Combination combination = session.combination();
-        Arguments speedWords = arguments.until(gearStart);
-        Speed speed = speedWords.isEmpty()
-                ? combination
-                        .cruise()
-                        .orElseThrow(() -> arguments
-                                .refuse(arguments.size(), "no road speed is named, and the order names none")
-                                .allowing("a speed with its unit, such as cruise 65 mph")
-                                .asException())
-                : AskedQuantity.read(Speed.KIND, MOST, speedWords, "mph", "km/h");
+        Speed speed = RoadSpeedWords.speed(combination, arguments, arguments.until(gearStart), "cruise 65 mph");
         return arguments.read(text -> CruiseAnswer.at(combination, speed, gear));
     }
 

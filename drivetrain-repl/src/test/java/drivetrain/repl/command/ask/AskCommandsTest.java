@@ -58,7 +58,29 @@ class AskCommandsTest {
         "explain cruse 65 mph, 9, is not a question",
         "plot, 5, nothing is named",
         "plot torque, 6, cannot be drawn",
-        "plot speeds sideways, 13, is not a range"
+        "plot speeds sideways, 13, is not a range",
+        "orders 40, 10, has no unit",
+        "orders 40 mph with, 19, no count of cylinders",
+        "orders 40 mph with eight cylinders, 20, is not a count of cylinders",
+        "orders 40 mph with 17 cylinders, 20, is not a count of cylinders",
+        "orders 40 mph within 5 %, 15, is not understood here",
+        "orders 40 mph with 8 cylinders with 8 cylinders, 32, is not understood here",
+        "suspect, 8, no frequency is named",
+        "suspect at 40 mph, 9, no frequency is named",
+        "suspect 22 at 40 mph, 11, has no unit",
+        "suspect 22 mph at 40 mph, 12, is a unit of speed",
+        "suspect 22 Hz at 40 Hz, 21, is a unit of frequency",
+        "suspect 22 Hz at 40 mph within, 31, no tolerance is named",
+        "suspect 22 Hz at 40 mph within 5, 32, has no percent sign",
+        "suspect 22 Hz at 40 mph within 80 %, 32, is not a tolerance",
+        "suspect 22 Hz at 40 mph within -5%, 32, is not a tolerance",
+        "tubes, 6, no length is named",
+        "tubes 48, 9, has no unit",
+        "tubes 48 lb, 10, is a unit of mass",
+        "tubes 1300 m, 7, is more than any road vehicle has",
+        "tubes 20 mm, 7, 50 to 5000 mm",
+        "tubes 1300 mm at 5500, 22, has no unit",
+        "tubes 1300 mm at 999999 rpm, 18, is more than any road vehicle has"
     })
     void refusesWithThePlaceOfTheFault(String line, int column, String problem) {
         String refusal = refusal(line);
@@ -66,6 +88,24 @@ class AskCommandsTest {
         if (!line.startsWith("cruise -5")) {
             assertThat(refusal).startsWith("-c:2:" + column + ": ");
         }
+    }
+
+    @Test
+    void namesTheSuspect() {
+        assertThat(answer("suspect 31 Hz at 40 mph in 4th with 8 cylinders within 3 %"))
+                .startsWith("What fits 31.0 Hz at 40.0 mph best is order 1 of the driveshafts")
+                .contains("another gear");
+        assertThat(answer("suspect 400 Hz"))
+                .startsWith("Nothing that turns fits")
+                .contains("with 8 cylinders");
+        assertThat(answer("vibrations 40 mph in 4th with 6 cylinders")).contains("firing");
+    }
+
+    @Test
+    void sizesTubes() {
+        assertThat(answer("tubes 1000 mm")).startsWith("The smallest stock tube for 8000 rpm (engine at its maximum");
+        assertThat(answer("tubes 48 in at 5500 rpm")).contains("will do").contains("too fast");
+        assertThat(answer("tubes 3 m at 9000 rpm")).startsWith("No stock tube will do");
     }
 
     @Test
@@ -83,7 +123,19 @@ class AskCommandsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"cruise 55 mph", "speeds", "crawl", "torque", "shifts", "engine", "tire"})
+    @ValueSource(
+            strings = {
+                "cruise 55 mph",
+                "speeds",
+                "crawl",
+                "torque",
+                "shifts",
+                "engine",
+                "tire",
+                "orders",
+                "suspect 22 Hz at 40 mph",
+                "tubes 48 in"
+            })
     void explainsEveryQuestion(String question) {
         assertThat(answer("explain " + question)).startsWith("Working: ").contains("Sources");
     }
