@@ -15,7 +15,9 @@ public sealed interface Answer
                 ShiftAnswer,
                 SpeedometerAnswer,
                 EngineAnswer,
-                TireAnswer {
+                TireAnswer,
+                ShaftsAnswer,
+                TravelAnswer {
 
     /**
      * Returns what the answer rests on that was not measured on this vehicle.

@@ -2,15 +2,19 @@ package drivetrain.report;
 
 import drivetrain.combination.Combination;
 import drivetrain.combination.Part;
+import drivetrain.combination.PartKind;
 import drivetrain.combination.Slot;
 import drivetrain.combination.Vehicle;
 import drivetrain.engine.Engine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** What is chosen for each place of a drivetrain package. */
 public final class SetupReport {
+
+    private static final Set<PartKind<?>> OF_SHAFTS = Set.of(PartKind.DRIVESHAFT, PartKind.SHAFT_LINE, PartKind.SUSPENSION);
 
     private SetupReport() {}
 
@@ -24,7 +28,7 @@ public final class SetupReport {
         List<Block> blocks = new ArrayList<>();
         String title = combination.specification().title();
         blocks.add(Sentence.answer(sentence(title, combination)));
-        blocks.add(grid(combination, List.of(Slot.values())));
+        blocks.add(grid(combination, shown(combination)));
         List<Facts.Fact> facts = new ArrayList<>();
         combination
                 .specification()
@@ -49,6 +53,18 @@ public final class SetupReport {
      */
     public static Report of(Combination combination, List<Slot> slots) {
         return Report.of("choice", grid(combination, slots));
+    }
+
+    /** Every place; those of driveshafts only where they are filled, as few orders tell of them. */
+    private static List<Slot> shown(Combination combination) {
+        List<Slot> slots = new ArrayList<>();
+        for (Slot slot : Slot.values()) {
+            if (!OF_SHAFTS.contains(slot.kind())
+                    || combination.specification().choice(slot).isPresent()) {
+                slots.add(slot);
+            }
+        }
+        return slots;
     }
 
     private static String sentence(String title, Combination combination) {

@@ -10,14 +10,17 @@ import drivetrain.repl.command.ask.ExplainCommand;
 import drivetrain.repl.command.ask.PartsCommand;
 import drivetrain.repl.command.ask.PlotCommand;
 import drivetrain.repl.command.ask.QuestionCommand;
+import drivetrain.repl.command.ask.ShaftsCommand;
 import drivetrain.repl.command.ask.ShiftsCommand;
 import drivetrain.repl.command.ask.ShowCommand;
 import drivetrain.repl.command.ask.SpeedometerCommand;
 import drivetrain.repl.command.ask.SpeedsCommand;
 import drivetrain.repl.command.ask.TireQuestion;
 import drivetrain.repl.command.ask.TorqueCommand;
+import drivetrain.repl.command.ask.TravelCommand;
 import drivetrain.repl.command.choose.AxleCommand;
 import drivetrain.repl.command.choose.PartCommand;
+import drivetrain.repl.command.choose.ShaftCommand;
 import drivetrain.repl.command.choose.TireCommand;
 import drivetrain.repl.command.keep.HelpCommand;
 import drivetrain.repl.command.keep.OpenCommand;
@@ -43,13 +46,16 @@ final class Words {
         List<Command> commands = new ArrayList<>(PartCommand.all());
         commands.add(new AxleCommand());
         commands.add(new TireCommand());
+        commands.add(new ShaftCommand());
         List<QuestionCommand<?>> questions = List.of(
                 new CruiseCommand(),
                 new SpeedsCommand(),
                 new CrawlCommand(),
                 new TorqueCommand(),
                 new ShiftsCommand(),
-                new SpeedometerCommand());
+                new SpeedometerCommand(),
+                new ShaftsCommand(),
+                new TravelCommand());
         commands.addAll(questions);
         commands.add(new CheckCommand());
         commands.add(new ShowCommand());
