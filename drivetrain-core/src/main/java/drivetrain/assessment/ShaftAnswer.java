@@ -9,11 +9,14 @@ import drivetrain.driveshaft.LineSurvey;
 import drivetrain.driveshaft.PinionSlope;
 import drivetrain.driveshaft.ReadingTolerance;
 import drivetrain.driveshaft.Reclocking;
+import drivetrain.driveshaft.ShaftPlace;
 import drivetrain.finding.Assumption;
 import drivetrain.finding.Finding;
 import drivetrain.finding.Outcome;
 import drivetrain.finding.Source;
+import drivetrain.finding.Verdict;
 import drivetrain.finding.Working;
+import drivetrain.gearing.AxleTie;
 import drivetrain.quantity.AngularSpeed;
 import drivetrain.quantity.Speed;
 import drivetrain.tire.RollingCircumference;
@@ -39,6 +42,10 @@ public record ShaftAnswer(
         List<Assumption> assumptions,
         List<Finding> findings) {
 
+    private static final Assumption HUBS_LOCKED = Assumption.flagged(
+            "front hubs",
+            "the front shaft is taken as turning with its wheels; where free-wheeling hubs are fitted and unlocked it stands still on the road",
+            Source.commonPractice("part-time four-wheel drive"));
     private static final Source RULE = Source.derived("torsional and inertial acceleration at the shaft's speed");
 
     /**
@@ -64,19 +71,46 @@ public record ShaftAnswer(
         LineSurvey survey = choice.needLine().orThrow();
         Outcome<List<Motion>> motions = motions(combination, installed);
         List<Finding> findings = new ArrayList<>(LineChecks.angles(installed));
+        boolean canRest = canRest(combination, installed.place());
         motions.value()
-                .ifPresent(all -> all.forEach(
-                        at -> findings.addAll(LineChecks.motion(installed, at.motion(), at.when()))));
+                .ifPresent(all -> all.forEach(at -> LineChecks.motion(installed, at.motion(), at.when())
+                        .forEach(finding -> findings.add(canRest ? softened(finding) : finding))));
         motions.reason()
-                .ifPresent(why -> findings.add(Finding.notEvaluated(
-                        installed.place().label() + " shaft, motion at speed", why, RULE)));
+                .ifPresent(why -> findings.add(
+                        Finding.notEvaluated(installed.place().label() + " shaft, motion at speed", why, RULE)));
         Set<Assumption> assumptions = new LinkedHashSet<>(survey.assumptions());
         assumptions.addAll(installed.assumptions());
         ShaftSpeeds.rolling(combination, installed.place())
                 .value()
                 .map(RollingCircumference::assumptions)
                 .ifPresent(assumptions::addAll);
+        if (canRest) {
+            assumptions.add(HUBS_LOCKED);
+        }
         return new ShaftAnswer(installed, survey, motions, List.copyOf(assumptions), findings);
+    }
+
+    /** The front shaft of a part-time drive turns on the road only if its hubs are locked. */
+    private static boolean canRest(Combination combination, ShaftPlace place) {
+        return place == ShaftPlace.FRONT
+                && combination
+                        .transfer()
+                        .map(part -> part.item().tie() == AxleTie.PART_TIME)
+                        .orElse(false);
+    }
+
+    private static Finding softened(Finding finding) {
+        if (finding.verdict() != Verdict.EXCEEDED) {
+            return finding;
+        }
+        return new Finding(
+                finding.checked(),
+                finding.value(),
+                finding.limit(),
+                finding.margin(),
+                Verdict.MARGINAL,
+                finding.statement() + "; with free-wheeling hubs unlocked the front shaft stands still",
+                finding.rule());
     }
 
     private static Outcome<List<Motion>> motions(Combination combination, InstalledShaft installed) {
@@ -133,14 +167,13 @@ public record ShaftAnswer(
      * @return how wrong each may be before a verdict at the judged speed changes, or why that cannot be told
      */
     public Outcome<List<ReadingTolerance>> tolerances() {
-        return judgedSpeed()
-                .map(speed -> ReadingTolerance.of(survey, installed.place(), installed.shaft(), speed));
+        return judgedSpeed().map(speed -> ReadingTolerance.of(survey, installed.place(), installed.shaft(), speed));
     }
 
     void workInto(Working.Builder working) {
         working.from(installed.residualWorking());
         motions.value()
-                .ifPresent(all -> all.forEach(at -> working.from(
-                        at.motion().working(installed.place().label() + " shaft " + at.when()))));
+                .ifPresent(all -> all.forEach(
+                        at -> working.from(at.motion().working(installed.place().label() + " shaft " + at.when()))));
     }
 }

@@ -60,7 +60,8 @@ public record TravelAnswer(List<ShaftTravel> travels, List<String> missing) impl
                         return Outcome.of(ShaftTravel.of(installed, suspension));
                     } catch (RefusedException impossible) {
                         return Outcome.notEvaluated("the " + choice.place().label() + " "
-                                + impossible.refusal().subject() + " " + impossible.refusal().problem());
+                                + impossible.refusal().subject() + " "
+                                + impossible.refusal().problem());
                     }
                 }));
     }

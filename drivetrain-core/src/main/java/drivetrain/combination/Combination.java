@@ -89,7 +89,10 @@ public final class Combination {
             Refusal why = refused.refusal();
             String given = specification.choice(slot).orElse("");
             String subject = why.subject().equals("shaft line") ? "" : why.subject() + " ";
-            throw Refusal.of(slot.word(), given, subject + why.problem() + (why.given().isEmpty() ? "" : ": " + why.given()))
+            throw Refusal.of(
+                            slot.word(),
+                            given,
+                            subject + why.problem() + (why.given().isEmpty() ? "" : ": " + why.given()))
                     .allowing(why.allowed())
                     .asException();
         }

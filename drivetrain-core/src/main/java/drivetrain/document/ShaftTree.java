@@ -25,10 +25,14 @@ final class ShaftTree {
         InstalledShaft installed = answer.installed();
         tree.with("place", installed.place().label())
                 .withList("joints", angles(installed), (into, angle) -> into.with("angle", angle, Display.JOINT_ANGLE))
-                .withList("pieces", installed.lengths(), (into, length) -> into.with("length", length, Display.DIMENSION))
+                .withList(
+                        "pieces", installed.lengths(), (into, length) -> into.with("length", length, Display.DIMENSION))
                 .with("inOnePlane", installed.isInOnePlane())
                 .with("residual", installed.residual().equivalentAngle(), Display.JOINT_ANGLE)
-                .withOutcome("motions", answer.motions(), (into, motions) -> into.withList("at", motions, ShaftTree::motion));
+                .withOutcome(
+                        "motions",
+                        answer.motions(),
+                        (into, motions) -> into.withList("at", motions, ShaftTree::motion));
     }
 
     private static List<Angle> angles(InstalledShaft installed) {

@@ -140,8 +140,9 @@ public record InstalledShaft(ShaftPlace place, Driveshaft shaft, ShaftLine line)
             Optional<Angle> most = shaft.joints().get(i).mostAngle();
             Angle bend = line.angle(i);
             if (most.isPresent() && bend.isGreaterThan(most.get())) {
-                return Optional.of("joint " + (i + 1) + " of the " + place.label() + " shaft bends "
-                        + bend.format(Angle.DEGREE, 1) + " and its maker allows " + most.get().format(Angle.DEGREE, 1));
+                return Optional.of(
+                        "joint " + (i + 1) + " of the " + place.label() + " shaft bends " + bend.format(Angle.DEGREE, 1)
+                                + " and its maker allows " + most.get().format(Angle.DEGREE, 1));
             }
         }
         return Optional.empty();

@@ -100,6 +100,11 @@ final class PartWords {
                 + Figure.of(point.speed(), Display.ROTATION).text(UnitSystem.US);
     }
 
+    /** Tells whether a part is written in a whole line of words. */
+    static boolean isOfShafts(Object item) {
+        return item instanceof Driveshaft || item instanceof LineSurvey || item instanceof Suspension;
+    }
+
     /** The ratio of a tooth pair as a decimal; empty for every other part. */
     static String ratio(Object item) {
         if (item instanceof AxleRatio axle) {

@@ -14,7 +14,8 @@ import java.util.Set;
 /** What is chosen for each place of a drivetrain package. */
 public final class SetupReport {
 
-    private static final Set<PartKind<?>> OF_SHAFTS = Set.of(PartKind.DRIVESHAFT, PartKind.SHAFT_LINE, PartKind.SUSPENSION);
+    private static final Set<PartKind<?>> OF_SHAFTS =
+            Set.of(PartKind.DRIVESHAFT, PartKind.SHAFT_LINE, PartKind.SUSPENSION);
 
     private SetupReport() {}
 
@@ -106,10 +107,13 @@ public final class SetupReport {
 
     private static String meaning(Part<?> part) {
         String figures = PartWords.figures(part.item());
+        if (part.isLiteral() && PartWords.isOfShafts(part.item())) {
+            return "";
+        }
         if (part.isLiteral()) {
             return figures.equals(part.name()) ? PartWords.ratio(part.item()) : figures;
         }
-        if (part.item() instanceof Engine || part.item() instanceof Vehicle) {
+        if (part.item() instanceof Engine || part.item() instanceof Vehicle || PartWords.isOfShafts(part.item())) {
             return part.description();
         }
         return part.description().isEmpty() ? figures : part.description() + " (" + figures + ")";

@@ -31,15 +31,19 @@ public final class ShaftReadingsReport {
             shaft.tolerances().value().ifPresent(all -> all.forEach(tolerance -> rows.add(row(place, tolerance))));
             shaft.tolerances()
                     .reason()
-                    .ifPresent(why -> rows.add(
-                            List.of(Cell.of(place), Cell.notEvaluated(why), Cell.empty(), Cell.empty())));
+                    .ifPresent(why ->
+                            rows.add(List.of(Cell.of(place), Cell.notEvaluated(why), Cell.empty(), Cell.empty())));
         }
-        String angle = Figure.of(Angle.ofRadians(ReadingTolerance.ANGLE_ERROR), Display.JOINT_ANGLE).text(units);
-        String length = Figure.of(Length.ofMeters(ReadingTolerance.LENGTH_ERROR), Display.DIMENSION).text(units);
+        String angle = Figure.of(Angle.ofRadians(ReadingTolerance.ANGLE_ERROR), Display.JOINT_ANGLE)
+                .text(units);
+        String length = Figure.of(Length.ofMeters(ReadingTolerance.LENGTH_ERROR), Display.DIMENSION)
+                .text(units);
         List<Block> blocks = new ArrayList<>();
-        blocks.add(Sentence.answer("A reading may be wrong by so much, the others being right, before a verdict at the first"
-                + " speed of \"shafts\" changes; the first figure is what an error of " + angle + " or " + length
-                + " does to the equivalent residual angle."));
+        blocks.add(Sentence.answer(
+                "A reading may be wrong by so much, the others being right, before a verdict at the first"
+                        + " speed of \"shafts\" changes; the first figure is what an error of " + angle + " or "
+                        + length
+                        + " does to the equivalent residual angle."));
         blocks.add(new Grid(
                 "readings",
                 "",

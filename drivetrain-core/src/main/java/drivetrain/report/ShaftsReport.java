@@ -6,7 +6,6 @@ import drivetrain.driveshaft.InstalledShaft;
 import drivetrain.driveshaft.Joint;
 import drivetrain.driveshaft.JointLaw;
 import drivetrain.driveshaft.LineChecks;
-import drivetrain.driveshaft.LineMotion;
 import drivetrain.driveshaft.PinionSlope;
 import drivetrain.driveshaft.Reclocking;
 import drivetrain.finding.Outcome;
@@ -110,9 +109,9 @@ public final class ShaftsReport {
                     "length" + piece + ", joint to joint",
                     Figure.of(installed.lengths().get(i), Display.DIMENSION)));
             facts.add(Fact.of(
-                    "planeTurn" + (i + 1),
-                    "turn of the joint planes" + piece,
-                    angle(installed.line().planeTurn(i))));
+                    "planeAngle" + (i + 1),
+                    "angle between the joint planes" + piece,
+                    angle(installed.line().planeAngle(i))));
         }
         facts.add(Fact.of(
                 "residual",
@@ -169,13 +168,15 @@ public final class ShaftsReport {
         List<List<Cell>> rows = new ArrayList<>();
         for (ShaftAnswer shaft : shafts) {
             String place = shaft.installed().place().label();
-            shaft.motions().value().ifPresent(all -> all.forEach(at -> rows.add(List.of(
-                    Cell.of(place + ", " + at.when()),
-                    Cell.of(Figure.of(at.road(), Display.ROAD_SPEED)),
-                    Cell.of(Figure.of(at.motion().speed(), Display.ROTATION)),
-                    Cell.of(shake(at.motion().torsional())),
-                    Cell.of(shake(greatest(at.motion().drive()))),
-                    Cell.of(shake(greatest(at.motion().coast())))))));
+            shaft.motions()
+                    .value()
+                    .ifPresent(all -> all.forEach(at -> rows.add(List.of(
+                            Cell.of(place + ", " + at.when()),
+                            Cell.of(Figure.of(at.road(), Display.ROAD_SPEED)),
+                            Cell.of(Figure.of(at.motion().speed(), Display.ROTATION)),
+                            Cell.of(shake(at.motion().torsional())),
+                            Cell.of(shake(greatest(at.motion().drive()))),
+                            Cell.of(shake(greatest(at.motion().coast())))))));
             shaft.motions()
                     .reason()
                     .ifPresent(why -> rows.add(List.of(

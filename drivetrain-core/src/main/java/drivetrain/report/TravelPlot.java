@@ -54,7 +54,11 @@ public final class TravelPlot {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Drawing(
                 "angles",
-                new LinePlot("Joint angles of the " + place.label() + " shaft", "both wheels raised", "joint angle", joints)));
+                new LinePlot(
+                        "Joint angles of the " + place.label() + " shaft",
+                        "both wheels raised",
+                        "joint angle",
+                        joints)));
         blocks.add(new Drawing(
                 "slip",
                 new LinePlot(

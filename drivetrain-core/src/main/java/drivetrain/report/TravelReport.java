@@ -69,7 +69,11 @@ public final class TravelReport {
             columns.add(Column.ofFigures("joint" + i, "joint " + i));
         }
         columns.add(Column.ofFigures("residual", "residual"));
-        return new Grid(place + "Places", "The " + place + " shaft over the travel; a wheel is raised from ride height", columns, rows);
+        return new Grid(
+                place + "Places",
+                "The " + place + " shaft over the travel; a wheel is raised from ride height",
+                columns,
+                rows);
     }
 
     private static List<Cell> row(String name, TravelPoint point) {

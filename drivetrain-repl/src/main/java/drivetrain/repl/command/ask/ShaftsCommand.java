@@ -46,7 +46,10 @@ public final class ShaftsCommand implements QuestionCommand<ShaftsAnswer> {
     @Override
     public Outcome<ShaftsAnswer> ask(Session session, Arguments arguments) {
         if (!arguments.isEmpty()) {
-            throw arguments.refuse(0, "is not understood here").allowing(MANUAL.usage()).asException();
+            throw arguments
+                    .refuse(0, "is not understood here")
+                    .allowing(MANUAL.usage())
+                    .asException();
         }
         return ShaftsAnswer.of(session.combination());
     }

@@ -26,7 +26,10 @@ final class TravelDrawing {
         boolean front = !arguments.isEmpty() && arguments.get(0).isAny("front");
         boolean rear = !arguments.isEmpty() && arguments.get(0).isAny("rear");
         if (!arguments.isEmpty() && !front && !rear) {
-            throw arguments.refuse(0, "is not one of the two shafts").allowing(ALLOWED).asException();
+            throw arguments
+                    .refuse(0, "is not one of the two shafts")
+                    .allowing(ALLOWED)
+                    .asException();
         }
         Outcome<TravelAnswer> answer = TravelAnswer.of(combination);
         List<ShaftPlace> there = answer.value().map(TravelAnswer::travels).orElse(List.of()).stream()
