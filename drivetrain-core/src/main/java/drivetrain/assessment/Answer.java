@@ -18,7 +18,9 @@ public sealed interface Answer
                 TireAnswer,
                 OrdersAnswer,
                 SuspectAnswer,
-                TubesAnswer {
+                TubesAnswer,
+                ShaftsAnswer,
+                TravelAnswer {
 
     /**
      * Returns what the answer rests on that was not measured on this vehicle.

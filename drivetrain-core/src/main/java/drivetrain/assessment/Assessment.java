@@ -27,6 +27,8 @@ import java.util.Set;
  * @param speedometer what the speedometer shows
  * @param engine greatest torque and power of the engine
  * @param tire size and rolling circumference of the tire
+ * @param shafts angles and motion of the driveshafts
+ * @param travel the driveshafts over the travel of their axles
  * @param findings every check, each once
  */
 public record Assessment(
@@ -39,6 +41,8 @@ public record Assessment(
         Outcome<SpeedometerAnswer> speedometer,
         Outcome<EngineAnswer> engine,
         Outcome<TireAnswer> tire,
+        Outcome<ShaftsAnswer> shafts,
+        Outcome<TravelAnswer> travel,
         List<Finding> findings) {
 
     /** Copies the findings. */
@@ -59,6 +63,8 @@ public record Assessment(
         Outcome<SpeedometerAnswer> speedometer = SpeedometerAnswer.of(combination);
         Outcome<EngineAnswer> engine = EngineAnswer.of(combination);
         Outcome<TireAnswer> tire = TireAnswer.of(combination);
+        Outcome<ShaftsAnswer> shafts = ShaftsAnswer.of(combination);
+        Outcome<TravelAnswer> travel = TravelAnswer.of(combination);
         List<Finding> findings = new ArrayList<>();
         findings.addAll(of(cruise));
         findings.addAll(of(engine));
@@ -66,6 +72,8 @@ public record Assessment(
         findings.add(DriveChecks.topSpeed(combination, speeds));
         findings.add(DriveChecks.axleMatch(combination));
         findings.addAll(of(speedometer));
+        findings.addAll(of(shafts));
+        findings.addAll(of(travel));
         return new Assessment(
                 combination,
                 cruise,
@@ -76,6 +84,8 @@ public record Assessment(
                 speedometer,
                 engine,
                 tire,
+                shafts,
+                travel,
                 findings);
     }
 
@@ -107,6 +117,8 @@ public record Assessment(
         answers.put(Question.SPEEDOMETER, speedometer);
         answers.put(Question.ENGINE, engine);
         answers.put(Question.TIRE, tire);
+        answers.put(Question.SHAFTS, shafts);
+        answers.put(Question.TRAVEL, travel);
         return answers;
     }
 

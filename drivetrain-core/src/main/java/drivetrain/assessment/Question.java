@@ -25,7 +25,11 @@ public enum Question {
     /** Greatest torque and power of the engine. */
     ENGINE("engine", "greatest torque and power of the engine", EngineAnswer::of),
     /** Size and rolling circumference of the tire. */
-    TIRE("tire", "size and rolling circumference of the tire", TireAnswer::of);
+    TIRE("tire", "size and rolling circumference of the tire", TireAnswer::of),
+    /** Angles and motion of the driveshafts. */
+    SHAFTS("shafts", "angles and motion of the driveshafts", ShaftsAnswer::of),
+    /** The driveshafts over the travel of their axles. */
+    TRAVEL("travel", "length and angles of the driveshafts over the suspension travel", TravelAnswer::of);
 
     private final String word;
     private final String meaning;

@@ -1,5 +1,7 @@
 package drivetrain.combination;
 
+import drivetrain.driveshaft.LineSurvey;
+import drivetrain.driveshaft.ShaftPlace;
 import drivetrain.engine.Engine;
 import drivetrain.finding.Outcome;
 import drivetrain.gearing.AxleRatio;
@@ -34,6 +36,8 @@ public final class Combination {
     private final Optional<Part<HubReduction>> hubs;
     private final Optional<Part<Tire>> tire;
     private final Optional<Part<Tire>> frontTire;
+    private final ShaftChoice frontShaft;
+    private final ShaftChoice rearShaft;
     private final Optional<Speed> cruise;
     private final Outcome<GearTrain> gearTrain;
 
@@ -50,6 +54,16 @@ public final class Combination {
         hubs = part(Slot.HUBS, PartKind.HUB_REDUCTION, catalog);
         tire = part(Slot.TIRE, PartKind.TIRE, catalog);
         frontTire = part(Slot.FRONT_TIRE, PartKind.TIRE, catalog).or(() -> tire);
+        frontShaft = new ShaftChoice(
+                ShaftPlace.FRONT,
+                part(Slot.FRONT_SHAFT, PartKind.DRIVESHAFT, catalog),
+                line(Slot.FRONT_LINE, ShaftPlace.FRONT, catalog),
+                part(Slot.FRONT_SUSPENSION, PartKind.SUSPENSION, catalog));
+        rearShaft = new ShaftChoice(
+                ShaftPlace.REAR,
+                part(Slot.REAR_SHAFT, PartKind.DRIVESHAFT, catalog),
+                line(Slot.REAR_LINE, ShaftPlace.REAR, catalog),
+                part(Slot.REAR_SUSPENSION, PartKind.SUSPENSION, catalog));
         cruise = specification.cruise().map(Speed::parse).map(speed -> speed.requirePositive("cruise speed"));
         gearTrain = connect();
     }
@@ -64,6 +78,25 @@ public final class Combination {
      */
     public static Combination resolve(Specification specification, Catalog catalog) {
         return new Combination(specification, catalog);
+    }
+
+    /** A line is also laid in space, so that one which cannot be built is refused where it is chosen. */
+    private Optional<Part<LineSurvey>> line(Slot slot, ShaftPlace place, Catalog catalog) {
+        Optional<Part<LineSurvey>> line = part(slot, PartKind.SHAFT_LINE, catalog);
+        try {
+            line.ifPresent(chosen -> chosen.item().line(place));
+        } catch (RefusedException refused) {
+            Refusal why = refused.refusal();
+            String given = specification.choice(slot).orElse("");
+            String subject = why.subject().equals("shaft line") ? "" : why.subject() + " ";
+            throw Refusal.of(
+                            slot.word(),
+                            given,
+                            subject + why.problem() + (why.given().isEmpty() ? "" : ": " + why.given()))
+                    .allowing(why.allowed())
+                    .asException();
+        }
+        return line;
     }
 
     private <T> Optional<Part<T>> part(Slot slot, PartKind<T> kind, Catalog catalog) {
@@ -208,6 +241,16 @@ public final class Combination {
      */
     public Optional<Part<Tire>> frontTire() {
         return frontTire;
+    }
+
+    /**
+     * Returns what is chosen for the driveshaft to an axle.
+     *
+     * @param place which axle
+     * @return the shaft, its line and the axle's suspension, each of which may be missing
+     */
+    public ShaftChoice shaft(ShaftPlace place) {
+        return place == ShaftPlace.FRONT ? frontShaft : rearShaft;
     }
 
     /**

@@ -1,5 +1,8 @@
 package drivetrain.combination;
 
+import drivetrain.driveshaft.Driveshaft;
+import drivetrain.driveshaft.LineSurvey;
+import drivetrain.driveshaft.Suspension;
 import drivetrain.engine.Engine;
 import drivetrain.gearing.AxleRatio;
 import drivetrain.gearing.HubReduction;
@@ -51,8 +54,39 @@ public final class PartKind<T> {
     public static final PartKind<Tire> TIRE =
             new PartKind<>("tire", "tires", "285/75R16 122/119Q rollout 2510 mm", Tire::parse);
 
-    private static final List<PartKind<?>> ALL =
-            List.of(VEHICLE, ENGINE, TRANSMISSION, OVERDRIVE, TRANSFER_CASE, AXLE, HUB_REDUCTION, TIRE);
+    /** A driveshaft: tubes, joints, spline. */
+    public static final PartKind<Driveshaft> DRIVESHAFT = new PartKind<>(
+            "driveshaft",
+            "driveshafts",
+            "tube 76.2 mm x 2.1 mm of steel, yokes in phase, joints to 30 deg, slip 24 teeth 95 mm engaged 50 mm free",
+            Driveshaft::parse);
+
+    /** The line in which a driveshaft runs, as measured. */
+    public static final PartKind<LineSurvey> SHAFT_LINE = new PartKind<>(
+            "shaft line",
+            "shaftLines",
+            "output 3.5 deg down, shaft 1185 mm 9.2 deg down 40 mm left, pinion 3 deg down",
+            LineSurvey::parse);
+
+    /** What guides a live axle. */
+    public static final PartKind<Suspension> SUSPENSION = new PartKind<>(
+            "suspension",
+            "suspensions",
+            "leaf springs 560 mm ahead 25 mm below 1000 mm apart, pinion 260 mm ahead 30 mm above, bump 90 mm, droop 120 mm, track 1490 mm",
+            Suspension::parse);
+
+    private static final List<PartKind<?>> ALL = List.of(
+            VEHICLE,
+            ENGINE,
+            TRANSMISSION,
+            OVERDRIVE,
+            TRANSFER_CASE,
+            AXLE,
+            HUB_REDUCTION,
+            TIRE,
+            DRIVESHAFT,
+            SHAFT_LINE,
+            SUSPENSION);
 
     private final String word;
     private final String key;

@@ -24,7 +24,19 @@ public enum Slot {
     /** The tire, on all wheels unless the front ones differ. */
     TIRE("tire", "tire", PartKind.TIRE),
     /** The front tire, where it differs. */
-    FRONT_TIRE("front tire", "frontTire", PartKind.TIRE);
+    FRONT_TIRE("front tire", "frontTire", PartKind.TIRE),
+    /** The driveshaft to the rear axle. */
+    REAR_SHAFT("rear shaft", "rearShaft", PartKind.DRIVESHAFT),
+    /** The line of the rear shaft, as measured. */
+    REAR_LINE("rear shaft line", "rearLine", PartKind.SHAFT_LINE),
+    /** What guides the rear axle. */
+    REAR_SUSPENSION("rear suspension", "rearSuspension", PartKind.SUSPENSION),
+    /** The driveshaft to the front axle. */
+    FRONT_SHAFT("front shaft", "frontShaft", PartKind.DRIVESHAFT),
+    /** The line of the front shaft, as measured. */
+    FRONT_LINE("front shaft line", "frontLine", PartKind.SHAFT_LINE),
+    /** What guides the front axle. */
+    FRONT_SUSPENSION("front suspension", "frontSuspension", PartKind.SUSPENSION);
 
     private final String word;
     private final String key;

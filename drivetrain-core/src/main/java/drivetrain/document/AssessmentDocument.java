@@ -78,6 +78,8 @@ public final class AssessmentDocument {
         answer(answers, Question.SPEEDOMETER, assessment.speedometer(), AnswerTree::speedometer);
         answer(answers, Question.ENGINE, assessment.engine(), AnswerTree::engine);
         answer(answers, Question.TIRE, assessment.tire(), AnswerTree::tire);
+        answer(answers, Question.SHAFTS, assessment.shafts(), ShaftTree::shafts);
+        answer(answers, Question.TRAVEL, assessment.travel(), ShaftTree::travel);
         return answers;
     }
 

@@ -26,7 +26,10 @@ record PartReader<T>(PartKind<T> kind, List<String> fields, Maker<T> maker) {
             RatioFields.OVERDRIVE,
             RatioFields.AXLE,
             RatioFields.HUB_REDUCTION,
-            TireFields.READER);
+            TireFields.READER,
+            DriveshaftFields.SHAFT,
+            DriveshaftFields.LINE,
+            DriveshaftFields.SUSPENSION);
 
     /** Makes a part. */
     @FunctionalInterface

@@ -13,7 +13,7 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
  * @param yaw turned to the left
  * @param misfit how far the bushes must give for the axle to stand there
  */
-record AxlePose(double x, double y, double z, double roll, double pitch, double yaw, double misfit) {
+public record AxlePose(double x, double y, double z, double roll, double pitch, double yaw, double misfit) {
 
     /** Turns a direction with the axle. */
     Vector3D turned(Vector3D direction) {

@@ -2,13 +2,17 @@ package drivetrain.driveshaft;
 
 import drivetrain.finding.Assumption;
 import drivetrain.finding.Source;
+import drivetrain.finding.Working;
 import drivetrain.quantity.Angle;
 import drivetrain.quantity.AngularSpeed;
 import drivetrain.quantity.Length;
+import drivetrain.quantity.Torque;
 import drivetrain.refusal.Refusal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A driveshaft in its line.
@@ -119,11 +123,38 @@ public record InstalledShaft(ShaftPlace place, Driveshaft shaft, ShaftLine line)
      *
      * @return the least of the ratings that are given, or empty if none is
      */
-    public Optional<drivetrain.quantity.Torque> rating() {
-        return java.util.stream.Stream.concat(
+    public Optional<Torque> rating() {
+        return Stream.concat(
                         shaft.joints().stream().flatMap(joint -> joint.rating().stream()),
                         shaft.flangeRating().stream())
-                .min(java.util.Comparator.naturalOrder());
+                .min(Comparator.naturalOrder());
+    }
+
+    /**
+     * Tells which joint bends further than its maker allows; a shaft with one cannot be answered for in motion.
+     *
+     * @return a phrase that names the joint with both angles, or empty if every joint is within its rating
+     */
+    public Optional<String> overbent() {
+        for (int i = 0; i < line.jointCount(); i++) {
+            Optional<Angle> most = shaft.joints().get(i).mostAngle();
+            Angle bend = line.angle(i);
+            if (most.isPresent() && bend.isGreaterThan(most.get())) {
+                return Optional.of(
+                        "joint " + (i + 1) + " of the " + place.label() + " shaft bends " + bend.format(Angle.DEGREE, 1)
+                                + " and its maker allows " + most.get().format(Angle.DEGREE, 1));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * Works the equivalent residual angle out in the open.
+     *
+     * @return the angles of the joints, the turns of their planes, the phases of the yokes, and what they make together
+     */
+    public Working residualWorking() {
+        return Residual.working(this);
     }
 
     /**

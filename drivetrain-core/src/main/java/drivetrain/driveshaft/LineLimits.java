@@ -86,6 +86,11 @@ final class LineLimits {
         return of("spline-engagement");
     }
 
+    /** How far bushes may give, m. */
+    static Limit bushGive() {
+        return of("bush-give");
+    }
+
     /** Free travel that should be left when the shaft is shortest, m. */
     static Limit bottoming() {
         return of("slip-reserve");

@@ -1,7 +1,11 @@
 package drivetrain.driveshaft;
 
+import drivetrain.finding.Source;
+import drivetrain.finding.Working;
 import drivetrain.quantity.AngularAcceleration;
 import drivetrain.quantity.AngularSpeed;
+import drivetrain.quantity.Display;
+import drivetrain.quantity.Figure;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,6 +23,7 @@ public record LineMotion(
         List<AngularAcceleration> drive,
         List<AngularAcceleration> coast) {
 
+    private static final Source LAW = Source.derived("the pins of a joint's cross stand at a right angle: p . q = 0");
     private static final double QUARTER = Math.PI / 2.0;
     /** Steps over the half turn after which everything repeats; the peak between two steps is found by a parabola. */
     private static final int STEPS = 180;
@@ -62,6 +67,33 @@ public record LineMotion(
             turned[i] = values[values.length - 1 - i];
         }
         return turned;
+    }
+
+    /**
+     * Works the accelerations out in the open.
+     *
+     * @param subject which shaft, and when it turns that fast
+     * @return the speed and what it makes of the joints' laws
+     */
+    public Working working(String subject) {
+        Working.Builder working = Working.of("motion of the " + subject)
+                .input(subject + ", speed", "w", Figure.of(speed, Display.ROTATION), "road speed, tire and axle ratio")
+                .step(
+                        subject + ", torsional acceleration",
+                        "greatest of d2a/dt2 at the pinion, the joints' laws tan a2 = cos b tan a1 one after the other",
+                        Figure.of(torsional, Display.SHAKE));
+        for (int i = 0; i < drive.size(); i++) {
+            String piece = drive.size() == 1 ? "" : ", piece " + (i + 1);
+            working.step(
+                            subject + piece + ", inertial acceleration, drive",
+                            "the same at the piece, the output turning evenly",
+                            Figure.of(drive.get(i), Display.SHAKE))
+                    .step(
+                            subject + piece + ", inertial acceleration, coast",
+                            "the same at the piece, the pinion turning evenly",
+                            Figure.of(coast.get(i), Display.SHAKE));
+        }
+        return working.source(LAW).build();
     }
 
     /** The greatest acceleration behind each joint, for unit speed of the driving end. */

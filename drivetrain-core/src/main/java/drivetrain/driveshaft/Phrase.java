@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
 /** Reads a text that describes something in clauses separated by commas, each of words separated by spaces. */
 final class Phrase {
 
-    private static final int LONGEST_TEXT = 1000;
+    private static final int LONGEST_TEXT = 400;
     private static final Pattern NUMBER_START = Pattern.compile("[+-]?\\.?[0-9].*");
     private static final Pattern BARE_NUMBER = Pattern.compile("[+-]?[0-9.]+(?:[eE][+-]?[0-9]+)?");
     private static final Pattern FRACTION = Pattern.compile("[0-9]+/[0-9]+");

@@ -54,28 +54,29 @@ public record Residual(double real, double imaginary) {
     static Working working(InstalledShaft installed) {
         Working.Builder working = Working.of(
                 "equivalent residual angle of the " + installed.place().label() + " line");
+        String place = installed.place().label();
         int joints = installed.line().jointCount();
         for (int i = 0; i < joints; i++) {
             boolean even = installed.shaft().joints().get(i).isDouble();
             working.step(
-                    "operating angle of joint " + (i + 1) + (even ? ", double" : ""),
+                    place + ", operating angle of joint " + (i + 1) + (even ? ", double" : ""),
                     "b" + (i + 1) + " = atan2(|u" + i + " x u" + (i + 1) + "|, u" + i + " . u" + (i + 1) + ")",
                     Figure.of(installed.line().angle(i), Display.JOINT_ANGLE));
         }
         for (int i = 0; i < joints - 1; i++) {
             int piece = i + 1;
             working.input(
-                    "phase of the yokes of piece " + piece,
+                    place + ", phase of the yokes of piece " + piece,
                     "psi" + piece,
                     Figure.of(Angle.ofRadians(installed.phase(i)), Display.JOINT_ANGLE),
                     installed.shaft().pieces().get(i).phase().isPresent() ? "shaft" : "assumed");
             working.step(
-                    "turn from joint plane " + piece + " to joint plane " + (piece + 1),
+                    place + ", turn from joint plane " + piece + " to joint plane " + (piece + 1),
                     "g" + piece + " = angle from n" + piece + " to n" + (piece + 1) + " about u" + piece,
                     Figure.of(installed.line().planeTurn(i), Display.JOINT_ANGLE));
         }
         return working.step(
-                        "equivalent residual angle",
+                        place + ", equivalent residual angle",
                         "b_eq = |sum of (-1)^(i-1) b_i^2 exp(2j(Psi_i - Gamma_i))|^(1/2), single joints only",
                         Figure.of(installed.residual().equivalentAngle(), Display.JOINT_ANGLE))
                 .source(RULE)

@@ -154,6 +154,16 @@ public final class ShaftLine {
         return Angle.ofRadians(turn(piece));
     }
 
+    /**
+     * Returns the angle between the planes of the two joints of a piece, whichever way each joint bends.
+     *
+     * @param piece the piece between the joints, 0 for the one at the transfer case
+     * @return the angle from the first plane to the second about the piece, positive clockwise for one who looks toward the axle, from -90 to 90 degrees
+     */
+    public Angle planeAngle(int piece) {
+        return Angle.ofRadians(Math.IEEEremainder(turn(piece), Math.PI));
+    }
+
     double turn(int piece) {
         Vector3D axis = axes.get(piece + 1);
         Vector3D first = normal(piece);

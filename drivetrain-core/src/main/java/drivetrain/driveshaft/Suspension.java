@@ -38,7 +38,14 @@ public sealed interface Suspension permits RadiusArms, FourLinks, LeafSprings {
      */
     AxleTravel travel();
 
-    /** Where the axle stands when its middle is raised and it rolls, both against the body, in meters and radians; roll positive with the left side up. */
+    /**
+     * Tells where the axle stands.
+     *
+     * @param heave how far its middle is raised from ride height, in meters
+     * @param roll how far it rolls against the body, in radians, positive with the left side up
+     * @return its place
+     * @throws drivetrain.refusal.RefusedException if the suspension cannot follow
+     */
     AxlePose pose(double heave, double roll);
 
     /**

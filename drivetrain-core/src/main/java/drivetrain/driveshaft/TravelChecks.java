@@ -24,7 +24,7 @@ public final class TravelChecks {
      * Checks angles, engagement and free travel at the extremes.
      *
      * @param travel the shaft over its travel
-     * @return one finding for each joint, one for the engagement, one for the free travel
+     * @return one finding for each joint, one for the engagement, one for the free travel, and one for bushes that would have to give too much
      */
     public static List<Finding> of(ShaftTravel travel) {
         List<Finding> findings = new ArrayList<>();
@@ -33,6 +33,7 @@ public final class TravelChecks {
         }
         findings.add(engagement(travel));
         findings.add(free(travel));
+        bushes(travel).ifPresent(findings::add);
         return findings;
     }
 
@@ -133,6 +134,23 @@ public final class TravelChecks {
                 kept ? Verdict.MET : Verdict.MARGINAL,
                 kept ? "the shaft does not bottom" : "the shaft all but bottoms",
                 kept ? SLIDE : reserve.source());
+    }
+
+    /** Where bushes would have to give more than they do, the axle is stopped before the extremes that were looked at. */
+    private static Optional<Finding> bushes(ShaftTravel travel) {
+        Limit limit = LineLimits.bushGive();
+        if (travel.misfit().toMeters() <= limit.value()) {
+            return Optional.empty();
+        }
+        Length most = Length.ofMeters(limit.value());
+        return Optional.of(Finding.of(
+                travel.installed().place().label() + " suspension, give of its bushes",
+                Figure.of(travel.misfit(), Display.DIMENSION),
+                Figure.of(most, Display.DIMENSION),
+                Figure.of(most.minus(travel.misfit()), Display.DIMENSION),
+                Verdict.MARGINAL,
+                "one wheel at bump with the other at droop asks more of the bushes than they give; the axle may be stopped before, so that the extremes are on the safe side",
+                limit.source()));
     }
 
     private static Finding slide(

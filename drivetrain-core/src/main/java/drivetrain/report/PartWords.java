@@ -4,6 +4,10 @@ import drivetrain.combination.Combination;
 import drivetrain.combination.Part;
 import drivetrain.combination.Slot;
 import drivetrain.combination.Vehicle;
+import drivetrain.driveshaft.Driveshaft;
+import drivetrain.driveshaft.LineSurvey;
+import drivetrain.driveshaft.ShaftPlace;
+import drivetrain.driveshaft.Suspension;
 import drivetrain.engine.Engine;
 import drivetrain.engine.OperatingPoint;
 import drivetrain.engine.TorqueCurve;
@@ -43,6 +47,12 @@ final class PartWords {
             case HUBS -> combination.hubs();
             case TIRE -> combination.tire();
             case FRONT_TIRE -> combination.frontTire();
+            case REAR_SHAFT -> combination.shaft(ShaftPlace.REAR).shaft();
+            case REAR_LINE -> combination.shaft(ShaftPlace.REAR).line();
+            case REAR_SUSPENSION -> combination.shaft(ShaftPlace.REAR).suspension();
+            case FRONT_SHAFT -> combination.shaft(ShaftPlace.FRONT).shaft();
+            case FRONT_LINE -> combination.shaft(ShaftPlace.FRONT).line();
+            case FRONT_SUSPENSION -> combination.shaft(ShaftPlace.FRONT).suspension();
         };
     }
 
@@ -61,6 +71,12 @@ final class PartWords {
             return hubs.text();
         } else if (item instanceof Tire tire) {
             return tire.text();
+        } else if (item instanceof Driveshaft shaft) {
+            return shaft.text();
+        } else if (item instanceof LineSurvey line) {
+            return line.text();
+        } else if (item instanceof Suspension suspension) {
+            return suspension.text();
         } else if (item instanceof Vehicle vehicle) {
             return masses(vehicle);
         }
@@ -82,6 +98,11 @@ final class PartWords {
     private static String peak(Figure greatest, OperatingPoint point) {
         return greatest.text(UnitSystem.US) + " at "
                 + Figure.of(point.speed(), Display.ROTATION).text(UnitSystem.US);
+    }
+
+    /** Tells whether a part is written in a whole line of words. */
+    static boolean isOfShafts(Object item) {
+        return item instanceof Driveshaft || item instanceof LineSurvey || item instanceof Suspension;
     }
 
     /** The ratio of a tooth pair as a decimal; empty for every other part. */

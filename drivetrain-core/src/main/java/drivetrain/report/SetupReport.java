@@ -2,15 +2,20 @@ package drivetrain.report;
 
 import drivetrain.combination.Combination;
 import drivetrain.combination.Part;
+import drivetrain.combination.PartKind;
 import drivetrain.combination.Slot;
 import drivetrain.combination.Vehicle;
 import drivetrain.engine.Engine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** What is chosen for each place of a drivetrain package. */
 public final class SetupReport {
+
+    private static final Set<PartKind<?>> OF_SHAFTS =
+            Set.of(PartKind.DRIVESHAFT, PartKind.SHAFT_LINE, PartKind.SUSPENSION);
 
     private SetupReport() {}
 
@@ -24,7 +29,7 @@ public final class SetupReport {
         List<Block> blocks = new ArrayList<>();
         String title = combination.specification().title();
         blocks.add(Sentence.answer(sentence(title, combination)));
-        blocks.add(grid(combination, List.of(Slot.values())));
+        blocks.add(grid(combination, shown(combination)));
         List<Facts.Fact> facts = new ArrayList<>();
         combination
                 .specification()
@@ -49,6 +54,18 @@ public final class SetupReport {
      */
     public static Report of(Combination combination, List<Slot> slots) {
         return Report.of("choice", grid(combination, slots));
+    }
+
+    /** Every place; those of driveshafts only where they are filled, as few orders tell of them. */
+    private static List<Slot> shown(Combination combination) {
+        List<Slot> slots = new ArrayList<>();
+        for (Slot slot : Slot.values()) {
+            if (!OF_SHAFTS.contains(slot.kind())
+                    || combination.specification().choice(slot).isPresent()) {
+                slots.add(slot);
+            }
+        }
+        return slots;
     }
 
     private static String sentence(String title, Combination combination) {
@@ -90,10 +107,13 @@ public final class SetupReport {
 
     private static String meaning(Part<?> part) {
         String figures = PartWords.figures(part.item());
+        if (part.isLiteral() && PartWords.isOfShafts(part.item())) {
+            return "";
+        }
         if (part.isLiteral()) {
             return figures.equals(part.name()) ? PartWords.ratio(part.item()) : figures;
         }
-        if (part.item() instanceof Engine || part.item() instanceof Vehicle) {
+        if (part.item() instanceof Engine || part.item() instanceof Vehicle || PartWords.isOfShafts(part.item())) {
             return part.description();
         }
         return part.description().isEmpty() ? figures : part.description() + " (" + figures + ")";

@@ -44,7 +44,8 @@ class AssessmentTest {
                 "TRANSFER; CRUISE SPEEDS CRAWL TORQUE SHIFTS SPEEDOMETER",
                 "REAR_AXLE; CRUISE SPEEDS CRAWL TORQUE SHIFTS SPEEDOMETER",
                 "FRONT_AXLE; ",
-                "TIRE; CRUISE SPEEDS SPEEDOMETER TIRE"
+                "TIRE; CRUISE SPEEDS SPEEDOMETER TIRE",
+                "REAR_SHAFT; SHAFTS TRAVEL"
             })
     void leavesOnlyTheAnswersOutThatNeedTheMissingPart(Slot slot, String questions) {
         List<Question> expected = questions == null

@@ -28,6 +28,13 @@ final class Builds {
             .with(Slot.REAR_AXLE, "41/11")
             .with(Slot.FRONT_AXLE, "41/11")
             .with(Slot.TIRE, "LT265/75R16 123/120R rollout 2457 mm")
+            .with(
+                    Slot.REAR_SHAFT,
+                    "tube 3 in x 0.083 in of steel, yokes in phase, joints rated 4600 N\u00B7m to 25 deg, slip 16 teeth 36 mm across 90 mm engaged 40 mm free")
+            .with(Slot.REAR_LINE, "output 3.2 deg down, shaft 1290 mm 5.6 deg down 12 mm left, pinion 3 deg down")
+            .with(
+                    Slot.REAR_SUSPENSION,
+                    "leaf springs 560 mm ahead 25 mm below 1000 mm apart, pinion 285 mm ahead 35 mm above, bump 85 mm, droop 110 mm, track 1490 mm")
             .cruisingAt("70 mph");
 
     /** A hardtop for steep ground: manual with a very low first gear, short axle. */

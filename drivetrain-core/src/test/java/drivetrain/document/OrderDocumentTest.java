@@ -104,7 +104,10 @@ class OrderDocumentTest {
                         Map.entry(Slot.FRONT_AXLE, "4.10"),
                         Map.entry(Slot.HUBS, "none"),
                         Map.entry(Slot.TIRE, "285/75R16 122/119Q rollout 2510 mm"),
-                        Map.entry(Slot.FRONT_TIRE, "at-285-75r16"));
+                        Map.entry(Slot.FRONT_TIRE, "at-285-75r16"),
+                        Map.entry(Slot.REAR_SHAFT, "long-76"),
+                        Map.entry(Slot.REAR_LINE, "wagon-rear"),
+                        Map.entry(Slot.REAR_SUSPENSION, "wagon-leaves"));
         assertThat(order.cruise()).contains("65 mph");
         assertThat(order.notes()).isEqualTo("The customer tows a light trailer.\n\n- quiet at 65 mph\n  matters most");
         assertThat(OrderDocument.readPacked("drivetrain/document/order.yaml")).isEqualTo(order);

@@ -17,7 +17,13 @@ public final class Demo {
 
     private static final String FOLDER = "drivetrain/demo";
     private static final List<String> DOCUMENTS = List.of(
-            "vehicles.yaml", "engines.yaml", "transmissions.yaml", "transfer-cases.yaml", "axles.yaml", "tires.yaml");
+            "vehicles.yaml",
+            "engines.yaml",
+            "transmissions.yaml",
+            "transfer-cases.yaml",
+            "axles.yaml",
+            "tires.yaml",
+            "driveshafts.yaml");
     private static final List<String> ORDERS = List.of("coast-tourer", "ranch-crawler");
 
     private Demo() {}

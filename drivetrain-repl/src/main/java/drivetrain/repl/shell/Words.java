@@ -11,6 +11,7 @@ import drivetrain.repl.command.ask.OrdersCommand;
 import drivetrain.repl.command.ask.PartsCommand;
 import drivetrain.repl.command.ask.PlotCommand;
 import drivetrain.repl.command.ask.QuestionCommand;
+import drivetrain.repl.command.ask.ShaftsCommand;
 import drivetrain.repl.command.ask.ShiftsCommand;
 import drivetrain.repl.command.ask.ShowCommand;
 import drivetrain.repl.command.ask.SpeedometerCommand;
@@ -19,8 +20,10 @@ import drivetrain.repl.command.ask.SuspectCommand;
 import drivetrain.repl.command.ask.TireQuestion;
 import drivetrain.repl.command.ask.TorqueCommand;
 import drivetrain.repl.command.ask.TubesCommand;
+import drivetrain.repl.command.ask.TravelCommand;
 import drivetrain.repl.command.choose.AxleCommand;
 import drivetrain.repl.command.choose.PartCommand;
+import drivetrain.repl.command.choose.ShaftCommand;
 import drivetrain.repl.command.choose.TireCommand;
 import drivetrain.repl.command.keep.HelpCommand;
 import drivetrain.repl.command.keep.OpenCommand;
@@ -46,6 +49,7 @@ final class Words {
         List<Command> commands = new ArrayList<>(PartCommand.all());
         commands.add(new AxleCommand());
         commands.add(new TireCommand());
+        commands.add(new ShaftCommand());
         List<QuestionCommand<?>> questions = List.of(
                 new CruiseCommand(),
                 new SpeedsCommand(),
@@ -53,6 +57,8 @@ final class Words {
                 new TorqueCommand(),
                 new ShiftsCommand(),
                 new SpeedometerCommand(),
+                new ShaftsCommand(),
+                new TravelCommand(),
                 new OrdersCommand(),
                 new SuspectCommand(),
                 new TubesCommand());

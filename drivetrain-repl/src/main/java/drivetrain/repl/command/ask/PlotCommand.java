@@ -26,9 +26,11 @@ public final class PlotCommand implements Command {
     private static final AngularSpeed LEFT_EDGE = AngularSpeed.ofRpm(500.0);
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK, "plot speeds [low]", "draw road speed against engine speed, for every gear of a range")
+                    Topic.ASK,
+                    "plot speeds [low] | travel [front|rear]",
+                    "draw road speed against engine speed for every gear of a range, or a driveshaft over the suspension travel")
             .alias("draw", "graph")
-            .example("plot speeds", "plot speeds low");
+            .example("plot speeds", "plot speeds low", "plot travel rear");
 
     /** Makes the command. */
     public PlotCommand() {}
@@ -40,6 +42,9 @@ public final class PlotCommand implements Command {
 
     @Override
     public Result run(Session session, Arguments arguments) {
+        if (!arguments.isEmpty() && arguments.get(0).isAny("travel")) {
+            return Result.answer(session, TravelDrawing.of(session.combination(), arguments.from(1)));
+        }
         if (arguments.isEmpty() || !arguments.get(0).isAny("speeds", "speed")) {
             throw arguments
                     .refuse(0, arguments.isEmpty() ? "nothing is named to be drawn" : "cannot be drawn")
@@ -86,7 +91,10 @@ public final class PlotCommand implements Command {
     @Override
     public List<Offer> offers(Session session, List<String> before) {
         if (before.isEmpty()) {
-            return Offer.of("speeds");
+            return Offer.of("speeds", "travel");
+        }
+        if (before.size() == 1 && before.get(0).toLowerCase(Locale.ROOT).equals("travel")) {
+            return Offer.of("front", "rear");
         }
         boolean speeds =
                 before.size() == 1 && before.get(0).toLowerCase(Locale.ROOT).equals("speeds");

@@ -1,0 +1,170 @@
+package drivetrain.assessment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import drivetrain.combination.Combination;
+import drivetrain.combination.Slot;
+import drivetrain.combination.Specification;
+import drivetrain.driveshaft.ShaftPlace;
+import drivetrain.finding.Finding;
+import drivetrain.finding.Verdict;
+import drivetrain.quantity.AngularSpeed;
+import drivetrain.quantity.Speed;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class ShaftsAnswerTest {
+
+    private static final String STEEP_FRONT = "output 2 deg up, shaft 640 mm 9 deg down, pinion 2 deg up";
+
+    private static ShaftsAnswer ask(Specification order) {
+        return ShaftsAnswer.of(Builds.of(order)).orThrow();
+    }
+
+    private static Specification both() {
+        return Builds.TOURER
+                .with(Slot.FRONT_SHAFT, "tube 2 in x 0.12 in of steel, yokes in phase, joints to 25 deg")
+                .with(Slot.FRONT_LINE, STEEP_FRONT);
+    }
+
+    /** A shaft turns with the wheels of its axle: road speed over rolling radius times the axle ratio, whichever gear is in. */
+    @Test
+    void shaftTurnsWithItsWheels() {
+        Combination tourer = Builds.tourer();
+        double wheel = Speed.ofMilesPerHour(70.0).toMetersPerSecond() / 2.457;
+
+        AngularSpeed speed = ShaftSpeeds.at(tourer, ShaftPlace.REAR, Speed.ofMilesPerHour(70.0))
+                .orThrow();
+
+        assertThat(speed.toRpm()).isCloseTo(wheel * 60.0 * 41.0 / 11.0, within(0.01));
+        assertThat(CruiseAnswer.at(tourer, Speed.ofMilesPerHour(70.0), GearChoice.TOP)
+                        .orThrow()
+                        .driveshaftSpeed()
+                        .toRpm())
+                .isCloseTo(speed.toRpm(), within(0.01));
+    }
+
+    @Test
+    void hubReductionTurnsTheShaftFaster() {
+        Combination portal = Builds.of(Builds.TOURER.with(Slot.HUBS, "24/16"));
+
+        assertThat(ShaftSpeeds.shaftRatio(portal, ShaftPlace.REAR).orThrow())
+                .isCloseTo(41.0 / 11.0 * 1.5, within(1e-12));
+    }
+
+    @Test
+    void judgesAtCruiseAndAtTopSpeed() {
+        ShaftAnswer rear = ask(Builds.TOURER).shafts().get(0);
+
+        assertThat(rear.motions().orThrow())
+                .extracting(ShaftAnswer.Motion::when)
+                .containsExactly("at cruise", "at top speed");
+        assertThat(rear.judgedSpeed().orThrow().toRpm()).isBetween(2500.0, 3000.0);
+        assertThat(rear.findings())
+                .extracting(Finding::checked)
+                .anyMatch(checked -> checked.contains("torsional acceleration at cruise"))
+                .anyMatch(checked -> checked.contains("inertial acceleration at top speed"));
+        assertThat(rear.pinionSlope().orThrow().best().toDegrees()).isCloseTo(3.2, within(0.05));
+        assertThat(rear.reclocking().orThrow().teeth()).isZero();
+        assertThat(rear.tolerances().orThrow()).hasSize(4);
+    }
+
+    /** The tire's speed symbol holds the top speed where the gearing would allow more. */
+    @Test
+    void topSpeedIsTheLesserOfGearingAndTire() {
+        List<ShaftSpeeds.Judged> speeds = ShaftSpeeds.judged(Builds.tourer());
+
+        assertThat(speeds.get(1).road().toKilometersPerHour()).isCloseTo(170.0, within(1e-9));
+    }
+
+    @Test
+    void topSpeedIsTheGearingsWhereTheTireTellsNone() {
+        Combination plain = Builds.of(Builds.TOURER.with(Slot.TIRE, "LT265/75R16 rollout 2457 mm"));
+
+        assertThat(ShaftSpeeds.judged(plain).get(1).road().toKilometersPerHour())
+                .isGreaterThan(250.0);
+    }
+
+    @Test
+    void saysWhatIsMissingForTheMotion() {
+        Specification noTire = Builds.TOURER.without(Slot.TIRE);
+        Specification noSpeed =
+                new Specification("", Builds.TOURER.without(Slot.TIRE).choices(), Optional.empty(), "");
+
+        assertThat(ask(noTire).shafts().get(0).motions().reason()).contains("no tire is chosen");
+        assertThat(ask(noSpeed).shafts().get(0).motions().reason().orElseThrow())
+                .contains("type cruise 65 mph");
+        assertThat(ask(noTire).findings()).extracting(Finding::verdict).contains(Verdict.NOT_EVALUATED);
+    }
+
+    /** A joint past its own rating is not answered for in motion. */
+    @Test
+    void answersForNoMotionWhereAJointIsOverbent() {
+        ShaftAnswer rear = ask(Builds.TOURER.with(
+                        Slot.REAR_LINE, "output 3 deg down, shaft 600 mm 30 deg down, pinion 3 deg down"))
+                .shafts()
+                .get(0);
+
+        assertThat(rear.motions().reason().orElseThrow())
+                .isEqualTo("joint 1 of the rear shaft bends 27.0 deg and its maker allows 25.0 deg");
+        assertThat(rear.pinionSlope().value()).isEmpty();
+        assertThat(rear.findings()).extracting(Finding::verdict).contains(Verdict.EXCEEDED, Verdict.NOT_EVALUATED);
+    }
+
+    /** The front shaft of a part-time drive can rest: what it does at speed is never worse than marginal. */
+    @Test
+    void frontShaftOfAPartTimeDriveCanRest() {
+        ShaftsAnswer partTime = ask(both());
+        ShaftsAnswer locked = ask(both().with(Slot.TRANSFER, "1.00 2.72 locked"));
+
+        assertThat(motionVerdicts(partTime)).contains(Verdict.MARGINAL).doesNotContain(Verdict.EXCEEDED);
+        assertThat(motionVerdicts(locked)).contains(Verdict.EXCEEDED);
+        assertThat(partTime.assumptions()).extracting("subject").contains("front hubs");
+        assertThat(locked.assumptions()).extracting("subject").doesNotContain("front hubs");
+    }
+
+    private static List<Verdict> motionVerdicts(ShaftsAnswer answer) {
+        return answer.findings().stream()
+                .filter(finding -> finding.checked().startsWith("front shaft, inertial"))
+                .map(Finding::verdict)
+                .toList();
+    }
+
+    @Test
+    void namesWhatIsMissingForOneShaftAndAnswersForTheOther() {
+        ShaftsAnswer answer = ask(both().without(Slot.FRONT_LINE));
+
+        assertThat(answer.shafts()).hasSize(1);
+        assertThat(answer.missing()).containsExactly("the line of the front shaft is not measured");
+        assertThat(ShaftsAnswer.of(Builds.crawler()).reason()).contains("no driveshaft is chosen");
+        assertThat(TravelAnswer.of(Builds.crawler()).reason()).contains("no driveshaft is chosen");
+    }
+
+    @Test
+    void shaftAndLineMustHaveAsManyJoints() {
+        assertThat(ShaftsAnswer.of(Builds.of(Builds.TOURER.with(
+                                Slot.REAR_LINE,
+                                "output level, shaft 600 mm 2 deg down, shaft 900 mm 4 deg down, pinion level")))
+                        .reason())
+                .contains("the rear shaft has 2 joints and its line 3");
+    }
+
+    @Test
+    void travelNeedsASuspensionThatCanFollow() {
+        assertThat(TravelAnswer.of(Builds.of(Builds.TOURER.without(Slot.REAR_SUSPENSION)))
+                        .reason())
+                .contains("the suspension of the rear axle is not described");
+        assertThat(TravelAnswer.of(
+                                Builds.of(
+                                        Builds.TOURER.with(
+                                                Slot.REAR_SUSPENSION,
+                                                "four links, lower from 0 mm ahead 90 mm below 900 mm apart to 150 mm ahead 90 mm below 900 mm apart,"
+                                                        + " upper from 0 mm ahead 150 mm above 400 mm apart to 150 mm ahead 150 mm above 400 mm apart,"
+                                                        + " pinion 260 mm ahead 30 mm above, bump 300 mm, droop 300 mm, track 1500 mm")))
+                        .reason()
+                        .orElseThrow())
+                .contains("cannot follow");
+    }
+}
