@@ -20,7 +20,14 @@ public sealed interface Answer
                 SuspectAnswer,
                 TubesAnswer,
                 ShaftsAnswer,
-                TravelAnswer {
+                TravelAnswer,
+                PullAnswer,
+                TopAnswer,
+                SprintAnswer,
+                GripAnswer,
+                LoadsAnswer,
+                ConverterAnswer,
+                DrivingForceAnswer {
 
     /**
      * Returns what the answer rests on that was not measured on this vehicle.

@@ -7,7 +7,6 @@ import drivetrain.finding.Finding;
 import drivetrain.finding.Outcome;
 import drivetrain.finding.Verdict;
 import drivetrain.quantity.Speed;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,6 +28,11 @@ import java.util.Set;
  * @param tire size and rolling circumference of the tire
  * @param shafts angles and motion of the driveshafts
  * @param travel the driveshafts over the travel of their axles
+ * @param pull whether the engine holds the order's cruise speed
+ * @param top the speed that the vehicle really reaches
+ * @param grip what the tires put on the ground
+ * @param loads the torque in every part
+ * @param converter the torque converter behind the engine
  * @param findings every check, each once
  */
 public record Assessment(
@@ -43,6 +47,11 @@ public record Assessment(
         Outcome<TireAnswer> tire,
         Outcome<ShaftsAnswer> shafts,
         Outcome<TravelAnswer> travel,
+        Outcome<PullAnswer> pull,
+        Outcome<TopAnswer> top,
+        Outcome<GripAnswer> grip,
+        Outcome<LoadsAnswer> loads,
+        Outcome<ConverterAnswer> converter,
         List<Finding> findings) {
 
     /** Copies the findings. */
@@ -65,7 +74,10 @@ public record Assessment(
         Outcome<TireAnswer> tire = TireAnswer.of(combination);
         Outcome<ShaftsAnswer> shafts = ShaftsAnswer.of(combination);
         Outcome<TravelAnswer> travel = TravelAnswer.of(combination);
-        List<Finding> findings = new ArrayList<>();
+        Outcome<PullAnswer> pull = PullAnswer.of(combination);
+        Outcome<TopAnswer> top = TopAnswer.of(combination);
+        Outcome<LoadsAnswer> loads = LoadsAnswer.of(combination);
+        Set<Finding> findings = new LinkedHashSet<>();
         findings.addAll(of(cruise));
         findings.addAll(of(engine));
         findings.addAll(of(tire));
@@ -74,6 +86,9 @@ public record Assessment(
         findings.addAll(of(speedometer));
         findings.addAll(of(shafts));
         findings.addAll(of(travel));
+        findings.addAll(of(pull));
+        findings.addAll(of(top));
+        findings.addAll(of(loads));
         return new Assessment(
                 combination,
                 cruise,
@@ -86,7 +101,12 @@ public record Assessment(
                 tire,
                 shafts,
                 travel,
-                findings);
+                pull,
+                top,
+                GripAnswer.of(combination),
+                loads,
+                ConverterAnswer.of(combination),
+                List.copyOf(findings));
     }
 
     private static List<Finding> of(Outcome<? extends Answer> outcome) {
@@ -119,6 +139,11 @@ public record Assessment(
         answers.put(Question.TIRE, tire);
         answers.put(Question.SHAFTS, shafts);
         answers.put(Question.TRAVEL, travel);
+        answers.put(Question.PULL, pull);
+        answers.put(Question.TOP, top);
+        answers.put(Question.GRIP, grip);
+        answers.put(Question.LOADS, loads);
+        answers.put(Question.CONVERTER, converter);
         return answers;
     }
 

@@ -29,7 +29,17 @@ public enum Question {
     /** Angles and motion of the driveshafts. */
     SHAFTS("shafts", "angles and motion of the driveshafts", ShaftsAnswer::of),
     /** The driveshafts over the travel of their axles. */
-    TRAVEL("travel", "length and angles of the driveshafts over the suspension travel", TravelAnswer::of);
+    TRAVEL("travel", "length and angles of the driveshafts over the suspension travel", TravelAnswer::of),
+    /** Whether the engine holds the order's cruise speed, and in which gear. */
+    PULL("pull", "which gear holds the order's cruise speed, and what grade it holds", PullAnswer::of),
+    /** The speed that the vehicle really reaches. */
+    TOP("top", "top speed in each gear by power and by gearing", TopAnswer::of),
+    /** What the tires put on the ground. */
+    GRIP("grip", "what the tires put on the ground, and how steep that climbs", GripAnswer::of),
+    /** Torque in every part. */
+    LOADS("loads", "greatest torque in every part, held against its rating", LoadsAnswer::of),
+    /** The torque converter behind the engine. */
+    CONVERTER("converter", "stall, creep and open cruise of the torque converter", ConverterAnswer::of);
 
     private final String word;
     private final String meaning;

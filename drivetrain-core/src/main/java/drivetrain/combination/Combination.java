@@ -1,5 +1,6 @@
 package drivetrain.combination;
 
+import drivetrain.atmosphere.Air;
 import drivetrain.driveshaft.LineSurvey;
 import drivetrain.driveshaft.ShaftPlace;
 import drivetrain.engine.Engine;
@@ -13,6 +14,7 @@ import drivetrain.gearing.Transmission;
 import drivetrain.quantity.Speed;
 import drivetrain.refusal.Refusal;
 import drivetrain.refusal.RefusedException;
+import drivetrain.road.Surface;
 import drivetrain.tire.Tire;
 import java.util.Optional;
 
@@ -39,6 +41,8 @@ public final class Combination {
     private final ShaftChoice frontShaft;
     private final ShaftChoice rearShaft;
     private final Optional<Speed> cruise;
+    private final Optional<Surface> surface;
+    private final Optional<Air> air;
     private final Outcome<GearTrain> gearTrain;
 
     private Combination(Specification specification, Catalog catalog) {
@@ -65,6 +69,8 @@ public final class Combination {
                 line(Slot.REAR_LINE, ShaftPlace.REAR, catalog),
                 part(Slot.REAR_SUSPENSION, PartKind.SUSPENSION, catalog));
         cruise = specification.cruise().map(Speed::parse).map(speed -> speed.requirePositive("cruise speed"));
+        surface = specification.surface().map(Surface::parse);
+        air = specification.air().map(AirText::read);
         gearTrain = connect();
     }
 
@@ -74,7 +80,8 @@ public final class Combination {
      * @param specification the choices
      * @param catalog the parts that a name can mean
      * @return the combination
-     * @throws RefusedException if a choice is neither a name in the catalog nor a literal; the subject is the slot's word
+     * @throws RefusedException if a choice is neither a name in the catalog nor a literal, the subject then being the slot's word; or if cruise speed, surface or air
+     *     cannot be read
      */
     public static Combination resolve(Specification specification, Catalog catalog) {
         return new Combination(specification, catalog);
@@ -260,6 +267,24 @@ public final class Combination {
      */
     public Optional<Speed> cruise() {
         return cruise;
+    }
+
+    /**
+     * Returns what the package is driven on.
+     *
+     * @return the surface, or empty if none is named
+     */
+    public Optional<Surface> surface() {
+        return surface;
+    }
+
+    /**
+     * Returns the air that the package is driven in.
+     *
+     * @return the air, or empty if none is named
+     */
+    public Optional<Air> air() {
+        return air;
     }
 
     /**

@@ -62,6 +62,8 @@ public final class AssessmentDocument {
         }
         order.choices().forEach((slot, choice) -> inner.with(slot.key(), choice));
         order.cruise().ifPresent(speed -> inner.with(OrderDocument.CRUISE, speed));
+        order.surface().ifPresent(name -> inner.with(OrderDocument.SURFACE, name));
+        order.air().ifPresent(words -> inner.with(OrderDocument.AIR, words));
         if (!order.notes().isEmpty()) {
             inner.with(OrderDocument.NOTES, order.notes());
         }
@@ -80,6 +82,11 @@ public final class AssessmentDocument {
         answer(answers, Question.TIRE, assessment.tire(), AnswerTree::tire);
         answer(answers, Question.SHAFTS, assessment.shafts(), ShaftTree::shafts);
         answer(answers, Question.TRAVEL, assessment.travel(), ShaftTree::travel);
+        answer(answers, Question.PULL, assessment.pull(), RoadAnswerTree::pull);
+        answer(answers, Question.TOP, assessment.top(), RoadAnswerTree::top);
+        answer(answers, Question.GRIP, assessment.grip(), RoadAnswerTree::grip);
+        answer(answers, Question.LOADS, assessment.loads(), RoadAnswerTree::loads);
+        answer(answers, Question.CONVERTER, assessment.converter(), RoadAnswerTree::converter);
         return answers;
     }
 

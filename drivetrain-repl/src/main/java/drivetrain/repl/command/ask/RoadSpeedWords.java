@@ -12,8 +12,6 @@ import java.util.Locale;
 /** A road speed that may be named in the line or by the order, and what can stand behind it. */
 final class RoadSpeedWords {
 
-    private static final Speed MOST = Speed.ofMilesPerHour(500.0);
-
     private RoadSpeedWords() {}
 
     /** Reads the speed; without words it is the order's cruise speed. */
@@ -24,7 +22,7 @@ final class RoadSpeedWords {
                         .orElseThrow(() -> line.refuse(line.size(), "no road speed is named, and the order names none")
                                 .allowing("a speed with its unit, such as " + example)
                                 .asException())
-                : AskedQuantity.read(Speed.KIND, MOST, words, "mph", "km/h");
+                : AskedQuantity.read(Speed.KIND, AskedQuantity.FASTEST, words, "mph", "km/h");
     }
 
     /** Offers units, gears, and what the command takes behind them. */
