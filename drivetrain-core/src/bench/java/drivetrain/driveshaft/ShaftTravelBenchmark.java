@@ -43,7 +43,8 @@ public class ShaftTravelBenchmark {
                     case "leaves" -> "leaf springs 560 mm ahead 25 mm below 1000 mm apart" + REST;
                     default ->
                         "four links, lower from 20 mm behind 90 mm below 900 mm apart to 780 mm ahead 110 mm below 700 mm apart,"
-                                + " upper from 40 mm ahead 150 mm above 400 mm apart to 560 mm ahead 120 mm above 400 mm apart" + REST;
+                                + " upper from 40 mm ahead 150 mm above 400 mm apart to 560 mm ahead 120 mm above 400 mm apart"
+                                + REST;
                 });
     }
 
