@@ -62,7 +62,7 @@ public record Driveshaft(
     }
 
     /**
-     * Reads a shaft that is written out, such as {@code tube 76.2 mm x 2.1 mm of steel, yokes 1.1 kg 65 mm long in phase, joints rated 1700 N·m to
+     * Reads a shaft that is written out, such as {@code tube 76.2 mm x 2.1 mm of steel, yokes 1.1 kg 65 mm long in phase, joints rated 1700 Nm to
      * 30 deg, slip 24 teeth 95 mm engaged 50 mm free}.
      *
      * <p>Clauses, separated by commas: {@code tube DIAMETER x WALL of MATERIAL} opens a piece, the one at the transfer case first; behind it

@@ -16,7 +16,7 @@ final class DriveshaftText {
 
     private static final String SUBJECT = "driveshaft";
     private static final String ALLOWED = "clauses such as tube 76.2 mm x 2.1 mm of steel, yokes in phase,"
-            + " joints rated 1700 N\u00B7m to 30 deg, slip 24 teeth 95 mm engaged 50 mm free";
+            + " joints rated 1700 Nm to 30 deg, slip 24 teeth 95 mm engaged 50 mm free";
     private static final List<String> KEYWORDS = List.of(
             "tube",
             "of",

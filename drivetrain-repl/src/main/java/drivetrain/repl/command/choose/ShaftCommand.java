@@ -26,7 +26,7 @@ public final class ShaftCommand implements Command {
                     "describe a driveshaft, the line in which it runs as measured, and the suspension of its axle")
             .alias("driveshaft", "propshaft", "propeller shaft", "prop shaft")
             .example(
-                    "shaft rear tube 76.2 mm x 2.1 mm of steel, yokes in phase, joints rated 1700 N\u00B7m to 30 deg, slip 24 teeth 95 mm engaged 50 mm free",
+                    "shaft rear tube 76.2 mm x 2.1 mm of steel, yokes in phase, joints rated 1700 Nm to 30 deg, slip 24 teeth 95 mm engaged 50 mm free",
                     "shaft rear line output 3.5 deg down, shaft 1185 mm 9.2 deg down 40 mm left, pinion 3 deg down",
                     "shaft rear suspension leaf springs 560 mm ahead 25 mm below 1000 mm apart, pinion 260 mm ahead 30 mm above,"
                             + " bump 90 mm, droop 120 mm, track 1490 mm",
