@@ -15,7 +15,14 @@ public sealed interface Answer
                 ShiftAnswer,
                 SpeedometerAnswer,
                 EngineAnswer,
-                TireAnswer {
+                TireAnswer,
+                PullAnswer,
+                TopAnswer,
+                SprintAnswer,
+                GripAnswer,
+                LoadsAnswer,
+                ConverterAnswer,
+                DrivingForceAnswer {
 
     /**
      * Returns what the answer rests on that was not measured on this vehicle.

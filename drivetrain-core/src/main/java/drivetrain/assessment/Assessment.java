@@ -7,7 +7,6 @@ import drivetrain.finding.Finding;
 import drivetrain.finding.Outcome;
 import drivetrain.finding.Verdict;
 import drivetrain.quantity.Speed;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -27,6 +26,11 @@ import java.util.Set;
  * @param speedometer what the speedometer shows
  * @param engine greatest torque and power of the engine
  * @param tire size and rolling circumference of the tire
+ * @param pull whether the engine holds the order's cruise speed
+ * @param top the speed that the vehicle really reaches
+ * @param grip what the tires put on the ground
+ * @param loads the torque in every part
+ * @param converter the torque converter behind the engine
  * @param findings every check, each once
  */
 public record Assessment(
@@ -39,6 +43,11 @@ public record Assessment(
         Outcome<SpeedometerAnswer> speedometer,
         Outcome<EngineAnswer> engine,
         Outcome<TireAnswer> tire,
+        Outcome<PullAnswer> pull,
+        Outcome<TopAnswer> top,
+        Outcome<GripAnswer> grip,
+        Outcome<LoadsAnswer> loads,
+        Outcome<ConverterAnswer> converter,
         List<Finding> findings) {
 
     /** Copies the findings. */
@@ -59,13 +68,19 @@ public record Assessment(
         Outcome<SpeedometerAnswer> speedometer = SpeedometerAnswer.of(combination);
         Outcome<EngineAnswer> engine = EngineAnswer.of(combination);
         Outcome<TireAnswer> tire = TireAnswer.of(combination);
-        List<Finding> findings = new ArrayList<>();
+        Outcome<PullAnswer> pull = PullAnswer.of(combination);
+        Outcome<TopAnswer> top = TopAnswer.of(combination);
+        Outcome<LoadsAnswer> loads = LoadsAnswer.of(combination);
+        Set<Finding> findings = new LinkedHashSet<>();
         findings.addAll(of(cruise));
         findings.addAll(of(engine));
         findings.addAll(of(tire));
         findings.add(DriveChecks.topSpeed(combination, speeds));
         findings.add(DriveChecks.axleMatch(combination));
         findings.addAll(of(speedometer));
+        findings.addAll(of(pull));
+        findings.addAll(of(top));
+        findings.addAll(of(loads));
         return new Assessment(
                 combination,
                 cruise,
@@ -76,7 +91,12 @@ public record Assessment(
                 speedometer,
                 engine,
                 tire,
-                findings);
+                pull,
+                top,
+                GripAnswer.of(combination),
+                loads,
+                ConverterAnswer.of(combination),
+                List.copyOf(findings));
     }
 
     private static List<Finding> of(Outcome<? extends Answer> outcome) {
@@ -107,6 +127,11 @@ public record Assessment(
         answers.put(Question.SPEEDOMETER, speedometer);
         answers.put(Question.ENGINE, engine);
         answers.put(Question.TIRE, tire);
+        answers.put(Question.PULL, pull);
+        answers.put(Question.TOP, top);
+        answers.put(Question.GRIP, grip);
+        answers.put(Question.LOADS, loads);
+        answers.put(Question.CONVERTER, converter);
         return answers;
     }
 

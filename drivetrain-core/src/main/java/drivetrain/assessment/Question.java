@@ -25,7 +25,17 @@ public enum Question {
     /** Greatest torque and power of the engine. */
     ENGINE("engine", "greatest torque and power of the engine", EngineAnswer::of),
     /** Size and rolling circumference of the tire. */
-    TIRE("tire", "size and rolling circumference of the tire", TireAnswer::of);
+    TIRE("tire", "size and rolling circumference of the tire", TireAnswer::of),
+    /** Whether the engine holds the order's cruise speed, and in which gear. */
+    PULL("pull", "which gear holds the order's cruise speed, and what grade it holds", PullAnswer::of),
+    /** The speed that the vehicle really reaches. */
+    TOP("top", "top speed in each gear by power and by gearing", TopAnswer::of),
+    /** What the tires put on the ground. */
+    GRIP("grip", "what the tires put on the ground, and how steep that climbs", GripAnswer::of),
+    /** Torque in every part. */
+    LOADS("loads", "greatest torque in every part, held against its rating", LoadsAnswer::of),
+    /** The torque converter behind the engine. */
+    CONVERTER("converter", "stall, creep and open cruise of the torque converter", ConverterAnswer::of);
 
     private final String word;
     private final String meaning;

@@ -1,5 +1,6 @@
 package drivetrain.combination;
 
+import drivetrain.atmosphere.Air;
 import drivetrain.engine.Engine;
 import drivetrain.finding.Outcome;
 import drivetrain.gearing.AxleRatio;
@@ -11,6 +12,7 @@ import drivetrain.gearing.Transmission;
 import drivetrain.quantity.Speed;
 import drivetrain.refusal.Refusal;
 import drivetrain.refusal.RefusedException;
+import drivetrain.road.Surface;
 import drivetrain.tire.Tire;
 import java.util.Optional;
 
@@ -35,6 +37,8 @@ public final class Combination {
     private final Optional<Part<Tire>> tire;
     private final Optional<Part<Tire>> frontTire;
     private final Optional<Speed> cruise;
+    private final Optional<Surface> surface;
+    private final Optional<Air> air;
     private final Outcome<GearTrain> gearTrain;
 
     private Combination(Specification specification, Catalog catalog) {
@@ -51,6 +55,8 @@ public final class Combination {
         tire = part(Slot.TIRE, PartKind.TIRE, catalog);
         frontTire = part(Slot.FRONT_TIRE, PartKind.TIRE, catalog).or(() -> tire);
         cruise = specification.cruise().map(Speed::parse).map(speed -> speed.requirePositive("cruise speed"));
+        surface = specification.surface().map(Surface::parse);
+        air = specification.air().map(AirText::read);
         gearTrain = connect();
     }
 
@@ -60,7 +66,8 @@ public final class Combination {
      * @param specification the choices
      * @param catalog the parts that a name can mean
      * @return the combination
-     * @throws RefusedException if a choice is neither a name in the catalog nor a literal; the subject is the slot's word
+     * @throws RefusedException if a choice is neither a name in the catalog nor a literal, the subject then being the slot's word; or if cruise speed, surface or air
+     *     cannot be read
      */
     public static Combination resolve(Specification specification, Catalog catalog) {
         return new Combination(specification, catalog);
@@ -217,6 +224,24 @@ public final class Combination {
      */
     public Optional<Speed> cruise() {
         return cruise;
+    }
+
+    /**
+     * Returns what the package is driven on.
+     *
+     * @return the surface, or empty if none is named
+     */
+    public Optional<Surface> surface() {
+        return surface;
+    }
+
+    /**
+     * Returns the air that the package is driven in.
+     *
+     * @return the air, or empty if none is named
+     */
+    public Optional<Air> air() {
+        return air;
     }
 
     /**

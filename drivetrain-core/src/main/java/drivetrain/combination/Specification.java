@@ -11,11 +11,20 @@ import java.util.Optional;
  * @param title the title of the order; may be empty
  * @param choices the text chosen for each slot that is filled, in the order of the slots
  * @param cruise the road speed that the customer asked about, as written
+ * @param surface what it is driven on, as written
+ * @param air the air that it is driven in, as written
  * @param notes free text; may be empty
  */
-public record Specification(String title, Map<Slot, String> choices, Optional<String> cruise, String notes) {
+public record Specification(
+        String title,
+        Map<Slot, String> choices,
+        Optional<String> cruise,
+        Optional<String> surface,
+        Optional<String> air,
+        String notes) {
 
-    private static final Specification EMPTY = new Specification("", Map.of(), Optional.empty(), "");
+    private static final Specification EMPTY =
+            new Specification("", Map.of(), Optional.empty(), Optional.empty(), Optional.empty(), "");
 
     /** Copies the choices into the order of the slots. */
     public Specification {
@@ -54,7 +63,7 @@ public record Specification(String title, Map<Slot, String> choices, Optional<St
         Map<Slot, String> more = new EnumMap<>(Slot.class);
         more.putAll(choices);
         more.put(slot, text);
-        return new Specification(title, more, cruise, notes);
+        return new Specification(title, more, cruise, surface, air, notes);
     }
 
     /**
@@ -67,7 +76,7 @@ public record Specification(String title, Map<Slot, String> choices, Optional<St
         Map<Slot, String> fewer = new EnumMap<>(Slot.class);
         fewer.putAll(choices);
         fewer.remove(slot);
-        return new Specification(title, fewer, cruise, notes);
+        return new Specification(title, fewer, cruise, surface, air, notes);
     }
 
     /**
@@ -77,7 +86,7 @@ public record Specification(String title, Map<Slot, String> choices, Optional<St
      * @return a copy with that title
      */
     public Specification titled(String name) {
-        return new Specification(name, choices, cruise, notes);
+        return new Specification(name, choices, cruise, surface, air, notes);
     }
 
     /**
@@ -87,7 +96,27 @@ public record Specification(String title, Map<Slot, String> choices, Optional<St
      * @return a copy with that speed
      */
     public Specification cruisingAt(String speed) {
-        return new Specification(title, choices, Optional.of(speed), notes);
+        return new Specification(title, choices, Optional.of(speed), surface, air, notes);
+    }
+
+    /**
+     * Says what the package is driven on.
+     *
+     * @param name the surface as written, such as {@code wet asphalt}
+     * @return a copy with that surface
+     */
+    public Specification drivenOn(String name) {
+        return new Specification(title, choices, cruise, Optional.of(name), air, notes);
+    }
+
+    /**
+     * Says which air the package is driven in.
+     *
+     * @param text the air as written, such as {@code altitude 1500 m temperature 30 degC}
+     * @return a copy with that air
+     */
+    public Specification drivenIn(String text) {
+        return new Specification(title, choices, cruise, surface, Optional.of(text), notes);
     }
 
     /**
@@ -97,6 +126,6 @@ public record Specification(String title, Map<Slot, String> choices, Optional<St
      * @return a copy with these notes
      */
     public Specification noting(String text) {
-        return new Specification(title, choices, cruise, text);
+        return new Specification(title, choices, cruise, surface, air, text);
     }
 }

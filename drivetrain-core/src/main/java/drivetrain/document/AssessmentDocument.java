@@ -62,6 +62,8 @@ public final class AssessmentDocument {
         }
         order.choices().forEach((slot, choice) -> inner.with(slot.key(), choice));
         order.cruise().ifPresent(speed -> inner.with(OrderDocument.CRUISE, speed));
+        order.surface().ifPresent(name -> inner.with(OrderDocument.SURFACE, name));
+        order.air().ifPresent(words -> inner.with(OrderDocument.AIR, words));
         if (!order.notes().isEmpty()) {
             inner.with(OrderDocument.NOTES, order.notes());
         }

@@ -26,6 +26,8 @@ public final class OrderDocument {
     static final String KIND = "drivetrain-order";
 
     static final String CRUISE = "cruise";
+    static final String SURFACE = "surface";
+    static final String AIR = "air";
     static final String NOTES = "notes";
 
     /** What is one ratio or two may be written as a bare number: an axle of 4.10 is. */
@@ -41,6 +43,8 @@ public final class OrderDocument {
             known.add(slot.key());
         }
         known.add(CRUISE);
+        known.add(SURFACE);
+        known.add(AIR);
         known.add(NOTES);
         return known;
     }
@@ -100,6 +104,8 @@ public final class OrderDocument {
         }
         order.choices().forEach((slot, choice) -> fields.put(slot.key(), choice));
         order.cruise().ifPresent(speed -> fields.put(CRUISE, speed));
+        order.surface().ifPresent(name -> fields.put(SURFACE, name));
+        order.air().ifPresent(words -> fields.put(AIR, words));
         if (!order.notes().isEmpty()) {
             fields.put(NOTES, order.notes());
         }
@@ -131,6 +137,10 @@ public final class OrderDocument {
         }
         Optional<String> cruise = fields.optional(CRUISE, OrderDocument::cruise);
         order = cruise.isPresent() ? order.cruisingAt(cruise.get()) : order;
+        Optional<String> surface = fields.optional(SURFACE, Value::line);
+        order = surface.isPresent() ? order.drivenOn(surface.get()) : order;
+        Optional<String> air = fields.optional(AIR, Value::line);
+        order = air.isPresent() ? order.drivenIn(air.get()) : order;
         return order.titled(fields.optional(DocumentHead.TITLE, Value::line).orElse(""))
                 .noting(fields.optional(NOTES, Value::text).orElse(""));
     }

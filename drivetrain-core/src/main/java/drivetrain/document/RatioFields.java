@@ -1,6 +1,7 @@
 package drivetrain.document;
 
 import drivetrain.combination.PartKind;
+import drivetrain.gearing.AxleRatings;
 import drivetrain.gearing.AxleRatio;
 import drivetrain.gearing.Efficiency;
 import drivetrain.gearing.HubReduction;
@@ -15,7 +16,9 @@ final class RatioFields {
     private static final List<String> FIELDS = List.of("ratio", "efficiency");
 
     static final PartReader<AxleRatio> AXLE = PartReader.of(
-            PartKind.AXLE, FIELDS, (name, fields, files) -> new AxleRatio(name, ratio(fields), efficiency(fields)));
+            PartKind.AXLE,
+            List.of("ratio", "efficiency", "ringAndPinionRating", "halfShaftRating", "jointRating"),
+            (name, fields, files) -> new AxleRatio(name, ratio(fields), efficiency(fields), ratings(fields)));
 
     static final PartReader<Overdrive> OVERDRIVE = PartReader.of(
             PartKind.OVERDRIVE,
@@ -31,6 +34,13 @@ final class RatioFields {
 
     private static Ratio ratio(Fields fields) {
         return fields.required("ratio", value -> value.literalOrNumber(Ratio::parse));
+    }
+
+    private static AxleRatings ratings(Fields fields) {
+        return new AxleRatings(
+                TransmissionFields.rating(fields, "ringAndPinionRating"),
+                TransmissionFields.rating(fields, "halfShaftRating"),
+                TransmissionFields.rating(fields, "jointRating"));
     }
 
     private static Optional<Efficiency> efficiency(Fields fields) {

@@ -10,7 +10,7 @@ import java.util.List;
 final class TransferCaseFields {
 
     static final PartReader<TransferCase> READER = PartReader.of(
-            PartKind.TRANSFER_CASE, List.of("high", "low", "drive", "efficiency"), TransferCaseFields::transferCase);
+            PartKind.TRANSFER_CASE, List.of("high", "low", "drive", "efficiency", "inputRating", "outputRating"), TransferCaseFields::transferCase);
 
     private TransferCaseFields() {}
 
@@ -20,6 +20,8 @@ final class TransferCaseFields {
                 fields.required("high", value -> value.literalOrNumber(Ratio::parse)),
                 fields.optional("low", value -> value.literalOrNumber(Ratio::parse)),
                 fields.required("drive", value -> value.choice(AxleTie.class, AxleTie::label)),
-                fields.optional("efficiency", TransmissionFields::efficiency));
+                fields.optional("efficiency", TransmissionFields::efficiency),
+                TransmissionFields.rating(fields, "inputRating"),
+                TransmissionFields.rating(fields, "outputRating"));
     }
 }

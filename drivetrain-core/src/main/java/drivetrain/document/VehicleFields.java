@@ -1,15 +1,19 @@
 package drivetrain.document;
 
 import drivetrain.combination.PartKind;
+import drivetrain.combination.RoadData;
 import drivetrain.combination.Vehicle;
 import drivetrain.gearing.Ratio;
 import drivetrain.gearing.Speedometer;
 import drivetrain.gearing.SpeedometerDrive;
+import drivetrain.quantity.Area;
 import drivetrain.quantity.Length;
 import drivetrain.quantity.Mass;
+import drivetrain.quantity.MomentOfInertia;
 import drivetrain.tire.Tire;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /** Reads vehicles. */
@@ -21,7 +25,18 @@ final class VehicleFields {
 
     static final PartReader<Vehicle> READER = PartReader.of(
             PartKind.VEHICLE,
-            List.of("mass", "frontAxleLoad", "rearAxleLoad", "rearWheels", "speedometer"),
+            List.of(
+                    "mass",
+                    "frontAxleLoad",
+                    "rearAxleLoad",
+                    "rearWheels",
+                    "speedometer",
+                    "dragArea",
+                    "wheelbase",
+                    "centerOfGravity",
+                    "frontShare",
+                    "engineInertia",
+                    "wheelInertia"),
             VehicleFields::vehicle);
 
     private VehicleFields() {}
@@ -50,7 +65,19 @@ final class VehicleFields {
                 fields.optional("rearAxleLoad", value -> value.quantity(Mass.KIND)),
                 fields.required("rearWheels", value -> value.choice(RearWheels.class, RearWheels::word))
                         == RearWheels.DUAL,
-                fields.optional("speedometer", VehicleFields::speedometer));
+                fields.optional("speedometer", VehicleFields::speedometer),
+                roadData(fields));
+    }
+
+    private static RoadData roadData(Fields fields) {
+        Optional<Double> share = fields.optional("frontShare", Value::number);
+        return new RoadData(
+                fields.optional("dragArea", value -> value.quantity(Area.KIND)),
+                fields.optional("wheelbase", value -> value.quantity(Length.KIND)),
+                fields.optional("centerOfGravity", value -> value.quantity(Length.KIND)),
+                share.isPresent() ? OptionalDouble.of(share.get()) : OptionalDouble.empty(),
+                fields.optional("engineInertia", value -> value.quantity(MomentOfInertia.KIND)),
+                fields.optional("wheelInertia", value -> value.quantity(MomentOfInertia.KIND)));
     }
 
     private static Speedometer speedometer(Value value) {

@@ -3,6 +3,7 @@ package drivetrain.gearing;
 import drivetrain.finding.Assumption;
 import drivetrain.finding.Source;
 import drivetrain.quantity.AngularSpeed;
+import drivetrain.quantity.Torque;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -11,17 +12,27 @@ import java.util.OptionalDouble;
  * A friction clutch, closed: the engine turns with the input shaft and gives it its torque.
  *
  * @param isStated false if nobody has said that it is a clutch and it is taken for one; the answers then say so
+ * @param rating the greatest torque that it holds, where known
  */
-public record Clutch(boolean isStated) implements Coupling {
+public record Clutch(boolean isStated, Optional<Torque> rating) implements Coupling {
 
     private static final List<Assumption> TAKEN_FOR_GRANTED = List.of(Assumption.flagged(
             "coupling",
             "the transmission is taken to have a clutch, because nothing was said; \"converter\" behind its ratios makes it an automatic",
             Source.commonPractice("a row of ratios alone is read as a manual transmission")));
 
-    /** A clutch that somebody has named. */
+    /**
+     * Checks the rating.
+     *
+     * @throws drivetrain.refusal.RefusedException if it is not greater than zero
+     */
+    public Clutch {
+        rating = rating.map(torque -> torque.requirePositive("clutch rating"));
+    }
+
+    /** Makes a clutch that somebody has named and whose rating is not known. */
     public Clutch() {
-        this(true);
+        this(true, Optional.empty());
     }
 
     @Override
@@ -41,6 +52,6 @@ public record Clutch(boolean isStated) implements Coupling {
 
     @Override
     public String text() {
-        return isStated ? "clutch" : "";
+        return isStated ? "clutch" + PartName.torqueWords("clutch-rating", rating) : "";
     }
 }

@@ -15,9 +15,19 @@ import java.util.OptionalDouble;
  * @param stallTorqueRatio turbine torque over pump torque with the turbine standing still, 1 to 5, where known
  * @param lockUp true if a clutch can lock turbine and pump together
  * @param cruiseSpeedRatio turbine speed over pump speed at a steady cruise, unlocked, 0.5 to 1, where known; 1 - slip
+ * @param stallSpeed the pump speed at stall behind the engine of the package at full load, 500 to 8000 rpm, where known
+ * @param curve torque ratio and capacity over the speed ratio, where known; its first torque ratio is then the stall torque ratio
  */
-public record Converter(OptionalDouble stallTorqueRatio, boolean lockUp, OptionalDouble cruiseSpeedRatio)
+public record Converter(
+        OptionalDouble stallTorqueRatio,
+        boolean lockUp,
+        OptionalDouble cruiseSpeedRatio,
+        Optional<AngularSpeed> stallSpeed,
+        Optional<ConverterCurve> curve)
         implements Coupling {
+
+    private static final AngularSpeed SLOWEST_STALL = AngularSpeed.ofRpm(500.0);
+    private static final AngularSpeed FASTEST_STALL = AngularSpeed.ofRpm(8000.0);
 
     private static final double LEAST_SPEED_RATIO = 0.5;
     private static final double MOST_STALL_RATIO = 5.0;
@@ -32,9 +42,23 @@ public record Converter(OptionalDouble stallTorqueRatio, boolean lockUp, Optiona
     /**
      * Checks the ratios.
      *
-     * @throws drivetrain.refusal.RefusedException if a ratio is out of range
+     * @throws drivetrain.refusal.RefusedException if a ratio or the stall speed is out of range, or the stall torque ratio is not that of the curve
      */
     public Converter {
+        if (curve.isPresent()) {
+            double ofCurve = curve.get().stallTorqueRatio();
+            if (stallTorqueRatio.isPresent() && stallTorqueRatio.getAsDouble() != ofCurve) {
+                throw Refusal.of(
+                                "stall torque ratio",
+                                DecimalText.shortest(stallTorqueRatio.getAsDouble()),
+                                "is not that of the curve, " + DecimalText.shortest(ofCurve))
+                        .allowing("one of the two")
+                        .asException();
+            }
+            stallTorqueRatio = OptionalDouble.of(ofCurve);
+        }
+        stallSpeed.ifPresent(
+                speed -> speed.requireBetween("stall speed", SLOWEST_STALL, FASTEST_STALL, AngularSpeed.RPM));
         if (stallTorqueRatio.isPresent() && !allowsStallRatio(stallTorqueRatio.getAsDouble())) {
             throw Refusal.of("stall torque ratio", Double.toString(stallTorqueRatio.getAsDouble()), "is out of range")
                     .allowing("1 to 5")
@@ -46,6 +70,22 @@ public record Converter(OptionalDouble stallTorqueRatio, boolean lockUp, Optiona
                     .allowing("0.5 to 1, that is a slip of 50 % to 0 %")
                     .asException();
         }
+    }
+
+    /**
+     * Makes a converter of which neither the stall speed nor the curve is known.
+     *
+     * @param stallTorqueRatio turbine torque over pump torque with the turbine standing still, 1 to 5, where known
+     * @param lockUp true if a clutch can lock turbine and pump together
+     * @param cruiseSpeedRatio turbine speed over pump speed at a steady cruise, unlocked, 0.5 to 1, where known
+     * @throws drivetrain.refusal.RefusedException if a ratio is out of range
+     */
+    public Converter(OptionalDouble stallTorqueRatio, boolean lockUp, OptionalDouble cruiseSpeedRatio) {
+        this(stallTorqueRatio, lockUp, cruiseSpeedRatio, Optional.empty(), Optional.empty());
+    }
+
+    static boolean allowsStallSpeed(AngularSpeed speed) {
+        return !speed.isLessThan(SLOWEST_STALL) && !speed.isGreaterThan(FASTEST_STALL);
     }
 
     static boolean allowsStallRatio(double ratio) {
@@ -96,10 +136,20 @@ public record Converter(OptionalDouble stallTorqueRatio, boolean lockUp, Optiona
     @Override
     public String text() {
         StringBuilder words = new StringBuilder("converter");
-        stallTorqueRatio.ifPresent(ratio -> words.append(" stall ").append(DecimalText.shortest(ratio)));
+        if (curve.isEmpty()) {
+            stallTorqueRatio.ifPresent(ratio -> words.append(" stall ").append(DecimalText.shortest(ratio)));
+        }
+        stallSpeed.ifPresent(speed -> words.append(" stall-speed ").append(rpm(speed)));
+        curve.ifPresent(known -> words.append(' ').append(known.words()));
         words.append(lockUp ? " lockup" : " no lockup");
         cruiseSpeedRatio.ifPresent(ratio -> words.append(slipWords(ratio)));
         return words.toString();
+    }
+
+    private static String rpm(AngularSpeed speed) {
+        String brief = DecimalText.significant(speed.toRpm(), 10);
+        boolean exact = AngularSpeed.ofRpm(Double.parseDouble(brief)).equals(speed);
+        return (exact ? brief : DecimalText.shortest(speed.toRpm())) + " rpm";
     }
 
     /** Slip in percent where that reads back as the same speed ratio, else the speed ratio in full. */

@@ -1,5 +1,8 @@
 package drivetrain.gearing;
 
+import drivetrain.quantity.DecimalText;
+import drivetrain.quantity.Kind;
+import drivetrain.quantity.Magnitude;
 import drivetrain.refusal.NearNames;
 import drivetrain.refusal.Refusal;
 import drivetrain.refusal.RefusedException;
@@ -140,6 +143,26 @@ final class Literal {
                     "\"" + word.text() + "\" is neither a fraction of one nor has it a percent sign", word.start());
         }
         return percent ? number / 100.0 : number;
+    }
+
+    /** Takes a quantity above zero: a number with its unit in the same word or the next one. */
+    <Q extends Magnitude<Q>> Q quantity(Kind<Q> kind, String wanted) {
+        Word word = take(wanted);
+        boolean bare = DecimalText.parse(word.text()).isPresent();
+        if (bare && !hasNext()) {
+            throw refusal("\"" + word.text() + "\" has no unit; " + wanted + " is wanted", given.length());
+        }
+        String text = bare ? word.text() + " " + words.get(next++).text() : word.text();
+        try {
+            return kind.parse(text).requirePositive(wanted);
+        } catch (RefusedException refused) {
+            throw refusal(refused.refusal().problem() + "; " + wanted + " is wanted", word.start());
+        }
+    }
+
+    /** Tells whether the next word starts like a number and has the sign in it. */
+    boolean atNumberWith(char sign) {
+        return atNumber() && words.get(next).text().indexOf(sign) >= 0;
     }
 
     /** Refuses any word that is left over. */

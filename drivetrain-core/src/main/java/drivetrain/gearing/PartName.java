@@ -1,5 +1,8 @@
 package drivetrain.gearing;
 
+import drivetrain.quantity.DecimalText;
+import drivetrain.quantity.Torque;
+import drivetrain.quantity.Unit;
 import drivetrain.refusal.Refusal;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +18,28 @@ final class PartName {
     /** Reads {@code efficiency 96 %} if it stands there. */
     static Optional<Efficiency> takeEfficiency(Literal literal) {
         return literal.takes("efficiency") ? Optional.of(Efficiency.take(literal)) : Optional.empty();
+    }
+
+    /** Reads a torque behind its keyword if it stands there. */
+    static Optional<Torque> takeTorque(Literal literal, String keyword) {
+        return literal.takes(keyword)
+                ? Optional.of(literal.quantity(Torque.KIND, "a torque such as 1500 lb-ft"))
+                : Optional.empty();
+    }
+
+    /** Writes a torque rating behind its keyword so that it reads back as the same torque. */
+    static String torqueWords(String keyword, Optional<Torque> rating) {
+        return rating.map(torque -> " " + keyword + " " + exact(torque)).orElse("");
+    }
+
+    private static String exact(Torque torque) {
+        for (Unit<Torque> unit : List.of(Torque.POUND_FOOT, Torque.NEWTON_METER)) {
+            String brief = DecimalText.significant(torque.in(unit), 10) + " " + unit.asciiSymbol();
+            if (Torque.parse(brief).equals(torque)) {
+                return brief;
+            }
+        }
+        return DecimalText.shortest(torque.si()) + " " + Torque.NEWTON_METER.asciiSymbol();
     }
 
     static String efficiencyWords(Optional<Efficiency> efficiency) {

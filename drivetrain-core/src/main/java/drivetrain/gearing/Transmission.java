@@ -1,6 +1,7 @@
 package drivetrain.gearing;
 
 import drivetrain.refusal.Refusal;
+import drivetrain.quantity.Torque;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -13,16 +14,23 @@ import java.util.OptionalInt;
  * @param reverse the reverse ratio without a sign, where known
  * @param coupling clutch or converter
  * @param efficiency the efficiency of the whole box, where known; else the default of each gear is taken and flagged
+ * @param inputRating the greatest torque that its maker allows at its input, where known
  */
 public record Transmission(
-        String name, List<Ratio> forward, Optional<Ratio> reverse, Coupling coupling, Optional<Efficiency> efficiency) {
+        String name,
+        List<Ratio> forward,
+        Optional<Ratio> reverse,
+        Coupling coupling,
+        Optional<Efficiency> efficiency,
+        Optional<Torque> inputRating) {
 
     static final int MOST_GEARS = 18;
 
     /**
      * Checks the gears.
      *
-     * @throws drivetrain.refusal.RefusedException if there is no gear, a ratio is out of range, or the ratios do not fall from gear to gear
+     * @throws drivetrain.refusal.RefusedException if there is no gear, a ratio is out of range, the ratios do not fall from gear to gear,
+     *     or the rating is not greater than zero
      */
     public Transmission {
         forward = List.copyOf(forward);
@@ -33,6 +41,7 @@ public record Transmission(
         }
         forward.forEach(RatioLimits.GEAR::require);
         reverse.ifPresent(RatioLimits.GEAR::require);
+        inputRating = inputRating.map(torque -> torque.requirePositive("input rating"));
         OptionalInt fault = firstOutOfOrder(forward);
         if (fault.isPresent()) {
             throw Refusal.of(
@@ -43,8 +52,29 @@ public record Transmission(
     }
 
     /**
+     * Makes a transmission whose rating is not known.
+     *
+     * @param name the name in a catalog, or the literal itself
+     * @param forward the forward ratios, first gear first
+     * @param reverse the reverse ratio without a sign, where known
+     * @param coupling clutch or converter
+     * @param efficiency the efficiency of the whole box, where known
+     * @throws drivetrain.refusal.RefusedException if the gears are refused
+     */
+    public Transmission(
+            String name,
+            List<Ratio> forward,
+            Optional<Ratio> reverse,
+            Coupling coupling,
+            Optional<Efficiency> efficiency) {
+        this(name, forward, reverse, coupling, efficiency, Optional.empty());
+    }
+
+    /**
      * Reads a transmission that is written out: the forward ratios from first gear to top, then in any order {@code reverse 3.06},
-     * {@code clutch} or {@code converter [stall 2.0] [lockup | no lockup] [slip 3 % | speed-ratio 0.97]}, {@code efficiency 96 %}. Without a
+     * {@code clutch [clutch-rating 450 lb-ft]} or {@code converter [stall 2.0] [stall-speed 2200 rpm] [curve 0:2:150 0.5:1.5:160 0.95:1:250] [lockup | no lockup]
+     * [slip 3 % | speed-ratio 0.97]}, {@code efficiency 96 %}, {@code rating 650 lb-ft} at its input. A curve is read as speed ratio : torque ratio : capacity factor in
+     * rpm/sqrt(lb-ft). Without a
      * word for it, the coupling is taken for a clutch, which the answers then say, and a converter has no lock-up, which {@link #text()} says.
      *
      * @param text the text, such as {@code 4.03 2.36 1.53 1.15 0.85 0.67 reverse 3.06 converter lockup}

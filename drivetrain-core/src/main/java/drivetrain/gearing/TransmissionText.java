@@ -1,5 +1,10 @@
 package drivetrain.gearing;
 
+import drivetrain.quantity.AngularSpeed;
+import drivetrain.quantity.CapacityFactor;
+import drivetrain.quantity.DecimalText;
+import drivetrain.quantity.Torque;
+import drivetrain.refusal.RefusedException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,13 +16,26 @@ final class TransmissionText {
 
     private static final String ALLOWED =
             "the forward ratios from first to top, then reverse RATIO, clutch, converter, "
-                    + "stall RATIO, lockup, no lockup, slip PERCENT, efficiency PERCENT";
+                    + "stall RATIO, stall-speed RPM, curve SPEED:TORQUE:K ..., lockup, no lockup, slip PERCENT, efficiency PERCENT, rating TORQUE, "
+                    + "clutch-rating TORQUE";
 
     private static final List<String> KEYWORDS = List.of(
-            "reverse", "clutch", "converter", "stall", "lockup", "no lockup", "slip", "speed-ratio", "efficiency");
+            "reverse",
+            "clutch",
+            "clutch-rating",
+            "converter",
+            "stall",
+            "stall-speed",
+            "curve",
+            "lockup",
+            "no lockup",
+            "slip",
+            "speed-ratio",
+            "efficiency",
+            "rating");
 
     private static final List<String> CONVERTER_KEYWORDS =
-            List.of("stall", "lockup", "lock-up", "no", "slip", "speed-ratio");
+            List.of("stall", "stall-speed", "curve", "lockup", "lock-up", "no", "slip", "speed-ratio");
 
     private final Literal literal;
     private final List<Ratio> forward = new ArrayList<>();
@@ -27,6 +45,10 @@ final class TransmissionText {
     private Optional<Boolean> lockUp = Optional.empty();
     private OptionalDouble speedRatio = OptionalDouble.empty();
     private Optional<Efficiency> efficiency = Optional.empty();
+    private Optional<AngularSpeed> stallSpeed = Optional.empty();
+    private Optional<ConverterCurve> curve = Optional.empty();
+    private Optional<Torque> rating = Optional.empty();
+    private Optional<Torque> clutchRating = Optional.empty();
 
     private TransmissionText(Literal literal) {
         this.literal = literal;
@@ -47,6 +69,7 @@ final class TransmissionText {
         transmission.reverse().ifPresent(ratio -> words.add("reverse " + ratio.text()));
         words.add(transmission.coupling().text());
         transmission.efficiency().ifPresent(value -> words.add(value.words()));
+        words.add(PartName.torqueWords("rating", transmission.inputRating()).strip());
         words.removeIf(String::isEmpty);
         return String.join(" ", words);
     }
@@ -79,6 +102,12 @@ final class TransmissionText {
         } else if (literal.takes("efficiency")) {
             requireFirst(efficiency.isEmpty(), "the efficiency", position);
             efficiency = Optional.of(Efficiency.take(literal));
+        } else if (literal.takes("rating")) {
+            requireFirst(rating.isEmpty(), "the rating", position);
+            rating = Optional.of(literal.quantity(Torque.KIND, "a torque such as 650 lb-ft"));
+        } else if (!converter.orElse(true) && literal.takes("clutch-rating")) {
+            requireFirst(clutchRating.isEmpty(), "the clutch rating", position);
+            clutchRating = Optional.of(literal.quantity(Torque.KIND, "a torque such as 650 lb-ft"));
         } else if (converter.orElse(false)) {
             readConverterWord(position);
         } else if (CONVERTER_KEYWORDS.stream().anyMatch(literal::takes)) {
@@ -92,6 +121,12 @@ final class TransmissionText {
         if (literal.takes("stall")) {
             requireFirst(stall.isEmpty(), "the stall torque ratio", position);
             stall = OptionalDouble.of(readStall());
+        } else if (literal.takes("stall-speed")) {
+            requireFirst(stallSpeed.isEmpty(), "the stall speed", position);
+            stallSpeed = Optional.of(readStallSpeed());
+        } else if (literal.takes("curve")) {
+            requireFirst(curve.isEmpty(), "the curve", position);
+            curve = Optional.of(readCurve());
         } else if (literal.takes("lockup") || literal.takes("lock-up")) {
             requireFirst(lockUp.isEmpty(), "lock-up", position);
             lockUp = Optional.of(true);
@@ -121,6 +156,46 @@ final class TransmissionText {
         return ratio;
     }
 
+    private AngularSpeed readStallSpeed() {
+        int position = literal.position();
+        AngularSpeed speed = literal.quantity(AngularSpeed.KIND, "a stall speed such as 2200 rpm");
+        if (!Converter.allowsStallSpeed(speed)) {
+            throw literal.refusal("has a stall speed outside 500 to 8000 rpm", position);
+        }
+        return speed;
+    }
+
+    private ConverterCurve readCurve() {
+        int position = literal.position();
+        List<ConverterCurve.Point> points = new ArrayList<>();
+        while (literal.atNumberWith(':')) {
+            points.add(readPoint());
+        }
+        try {
+            return new ConverterCurve(points);
+        } catch (RefusedException refused) {
+            throw literal.refusal(
+                    "has a converter curve in which " + refused.refusal().given() + " "
+                            + refused.refusal().problem(),
+                    position);
+        }
+    }
+
+    private ConverterCurve.Point readPoint() {
+        Literal.Word word = literal.take("a point");
+        String[] parts = word.text().split(":", -1);
+        double[] numbers = new double[3];
+        for (int i = 0; i < 3; i++) {
+            OptionalDouble number = parts.length == 3 ? DecimalText.parse(parts[i]) : OptionalDouble.empty();
+            if (number.isEmpty()) {
+                throw literal.refusal(
+                        "\"" + word.text() + "\" is not SPEED RATIO:TORQUE RATIO:K, such as 0.5:1.5:160", word.start());
+            }
+            numbers[i] = number.getAsDouble();
+        }
+        return new ConverterCurve.Point(numbers[0], numbers[1], CapacityFactor.ofRpmPerRootPoundFoot(numbers[2]));
+    }
+
     private void readSpeedRatio(boolean slip) {
         int position = literal.position();
         double number = slip ? literal.fraction("a slip, such as 3 %") : literal.number("a speed ratio, such as 0.97");
@@ -132,11 +207,10 @@ final class TransmissionText {
     }
 
     private Transmission build() {
-        Coupling coupling = converter.orElse(false)
-                ? new Converter(stall, lockUp.orElse(false), speedRatio)
-                : new Clutch(converter.isPresent());
-        Transmission unnamed = new Transmission("", forward, reverse, coupling, efficiency);
-        return new Transmission(unnamed.text(), forward, reverse, coupling, efficiency);
+        Coupling coupling =
+                converter.orElse(false) ? readConverter() : new Clutch(converter.isPresent(), clutchRating);
+        Transmission unnamed = new Transmission("", forward, reverse, coupling, efficiency, rating);
+        return new Transmission(unnamed.text(), forward, reverse, coupling, efficiency, rating);
     }
 
     private void requireFirst(boolean first, String what, int position) {

@@ -54,7 +54,8 @@ class QuestionTest {
 
     @Test
     void doesNotAskAboutCruiseWithoutASpeed() {
-        Combination idle = Builds.of(new Specification("", Builds.TOURER.choices(), Optional.empty(), ""));
+        Combination idle = Builds.of(new Specification(
+                "", Builds.TOURER.choices(), Optional.empty(), Optional.empty(), Optional.empty(), ""));
 
         assertThat(Question.CRUISE.of(idle).reason()).contains("the order names no cruise speed");
     }

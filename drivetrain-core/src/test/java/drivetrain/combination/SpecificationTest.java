@@ -53,14 +53,14 @@ class SpecificationTest {
 
         assertThat(order)
                 .isEqualTo(
-                        new Specification("Fence line", Map.of(Slot.HUBS, "none"), Optional.of("55 mph"), "slow work"));
+                        new Specification("Fence line", Map.of(Slot.HUBS, "none"), Optional.of("55 mph"), Optional.empty(), Optional.empty(), "slow work"));
         assertThat(order.titled("Other").notes()).isEqualTo("slow work");
     }
 
     @Test
     void copiesTheChoicesAndLetsNobodyChangeThem() {
         Map<Slot, String> choices = new HashMap<>(Map.of(Slot.TIRE, "235/85R16"));
-        Specification order = new Specification("", choices, Optional.empty(), "");
+        Specification order = new Specification("", choices, Optional.empty(), Optional.empty(), Optional.empty(), "");
         choices.clear();
 
         assertThat(order.choice(Slot.TIRE)).contains("235/85R16");

@@ -172,7 +172,12 @@ class OrderDocumentTest {
                     awkward + "\r\n" + awkward,
                     "a\n\n\n" + awkward + "b")) {
                 Specification order = new Specification(
-                        awkward, Map.of(Slot.TIRE, awkward, Slot.REAR_AXLE, awkward), Optional.of("65 mph"), notes);
+                        awkward,
+                        Map.of(Slot.TIRE, awkward, Slot.REAR_AXLE, awkward),
+                        Optional.of("65 mph"),
+                        Optional.of(awkward),
+                        Optional.of(awkward),
+                        notes);
                 String text = OrderDocument.text(order, format);
                 assertThat(OrderDocument.parse("f", text, format)).as(text).isEqualTo(order);
             }

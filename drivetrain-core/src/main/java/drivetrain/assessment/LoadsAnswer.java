@@ -1,0 +1,127 @@
+package drivetrain.assessment;
+
+import drivetrain.combination.Combination;
+import drivetrain.finding.Assumption;
+import drivetrain.finding.Caution;
+import drivetrain.finding.Finding;
+import drivetrain.finding.Outcome;
+import drivetrain.finding.Working;
+import drivetrain.gearing.AxleTie;
+import drivetrain.gearing.DriveGear;
+import drivetrain.gearing.GearTrain;
+import drivetrain.gearing.GearingCautions;
+import drivetrain.quantity.Display;
+import drivetrain.quantity.Figure;
+import drivetrain.quantity.Torque;
+import drivetrain.road.LoadPath;
+import drivetrain.road.PartLoad;
+import drivetrain.road.RoadCautions;
+import drivetrain.road.Surface;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * The greatest torque that every part between engine and wheels sees, held against its rating.
+ *
+ * @param gear the gear that loads the parts most: the shortest one, or reverse where that is shorter
+ * @param input the greatest torque at the transmission's input, with a converter at stall, or what is missing
+ * @param surface the ground whose grip sends torque back
+ * @param path the loads, engine side first
+ * @param assumptions what they rest on
+ */
+public record LoadsAnswer(
+        DriveGear gear, Outcome<Torque> input, Surface surface, LoadPath path, List<Assumption> assumptions)
+        implements Answer {
+
+    private static final String UNRATED = "torque in parts without a rating";
+
+    /** Copies the list. */
+    public LoadsAnswer {
+        assumptions = List.copyOf(assumptions);
+    }
+
+    /**
+     * Asks.
+     *
+     * @param combination the drivetrain package
+     * @return the answer, or what is missing; engine, tire and axle loads may be missing one by one
+     */
+    public static Outcome<LoadsAnswer> of(Combination combination) {
+        return combination.gearTrain().map(train -> answer(combination, train));
+    }
+
+    private static LoadsAnswer answer(Combination combination, GearTrain train) {
+        DriveGear gear = train.gears().stream()
+                .max(Comparator.comparingDouble(each -> each.totalRatio() * each.efficiency()))
+                .orElseThrow();
+        Surface surface = RoadGround.surface(combination);
+        InputTorque input = InputTorque.of(combination, train);
+        AxleSlip slip = AxleSlip.of(combination, surface);
+        LoadPath path = LoadedParts.of(combination, train, gear, input, slip);
+        LinkedHashSet<Assumption> all = new LinkedHashSet<>();
+        RoadGround.surfaceAssumption(combination).ifPresent(all::add);
+        all.add(surface.peakAssumption());
+        all.addAll(input.assumptions());
+        all.addAll(slip.assumptions());
+        all.addAll(gear.efficiencyAssumptions());
+        return new LoadsAnswer(gear, input.behindCoupling(), surface, path, List.copyOf(all));
+    }
+
+    @Override
+    public List<Finding> findings() {
+        List<Finding> findings = new ArrayList<>();
+        List<PartLoad> unrated = new ArrayList<>();
+        for (PartLoad part : path.parts()) {
+            if (part.rating().isPresent()) {
+                findings.add(part.finding());
+            } else if (!part.part().endsWith(LoadedParts.LOCKED)) {
+                unrated.add(part);
+            }
+        }
+        if (!unrated.isEmpty()) {
+            findings.add(Finding.notEvaluated(
+                    UNRATED,
+                    "no torque rating is given for: "
+                            + unrated.stream().map(PartLoad::part).collect(Collectors.joining(", "))
+                            + "; type one behind the part, such as axle 41/10 ring-rating 5500 lb-ft",
+                    PartLoad.RULE));
+        }
+        return findings;
+    }
+
+    @Override
+    public List<Caution> cautions() {
+        List<Caution> all = new ArrayList<>(RoadCautions.loads());
+        all.addAll(GearingCautions.of(tie()));
+        return all;
+    }
+
+    private AxleTie tie() {
+        boolean front = path.parts().stream().anyMatch(part -> part.part().startsWith("front"));
+        return front ? AxleTie.PART_TIME : AxleTie.REAR_ONLY;
+    }
+
+    @Override
+    public Working working() {
+        Working.Builder working = Working.of("torque in every part in " + gear.label());
+        input.value().ifPresent(torque -> working.from(gear.wheelTorqueWorking(torque)));
+        for (PartLoad part : path.parts()) {
+            part.engineLimited()
+                    .value()
+                    .ifPresent(torque -> working.step(
+                            part.part() + ", by the engine",
+                            "T = T_in x ratio x efficiency up to it x its share",
+                            Figure.of(torque, Display.TORQUE)));
+            part.slipLimited()
+                    .value()
+                    .ifPresent(torque -> working.step(
+                            part.part() + ", by tire slip",
+                            "T = mu W r / (ratio x efficiency behind it) x its share",
+                            Figure.of(torque, Display.TORQUE)));
+        }
+        return working.source(PartLoad.RULE).source(surface.peakAssumption().source()).build();
+    }
+}

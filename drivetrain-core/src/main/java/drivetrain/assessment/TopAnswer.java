@@ -1,0 +1,122 @@
+package drivetrain.assessment;
+
+import drivetrain.combination.Combination;
+import drivetrain.finding.Assumption;
+import drivetrain.finding.Caution;
+import drivetrain.finding.Finding;
+import drivetrain.finding.Outcome;
+import drivetrain.finding.Source;
+import drivetrain.finding.Working;
+import drivetrain.gearing.DriveGear;
+import drivetrain.quantity.AngularSpeed;
+import drivetrain.road.ForceCurve;
+import drivetrain.road.GradeHeld;
+import drivetrain.road.RoadCautions;
+import drivetrain.road.RoadLoad;
+import drivetrain.road.TopSpeed;
+import drivetrain.tire.RollingCircumference;
+import drivetrain.tire.TireChecks;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How fast the vehicle really goes: in each gear the lower of what the power and what the gearing allow.
+ *
+ * @param load the resistance on the level
+ * @param rolling the rolling circumference
+ * @param fastest the gear in which it is fastest
+ * @param rows every forward gear, from the shortest to the tallest
+ * @param assumptions what the speeds rest on
+ * @param findings whether the tire may go that fast, and whether the air lies in the range of the power correction
+ */
+public record TopAnswer(
+        RoadLoad load,
+        RollingCircumference rolling,
+        Row fastest,
+        List<Row> rows,
+        List<Assumption> assumptions,
+        List<Finding> findings)
+        implements Answer {
+
+    /**
+     * One gear.
+     *
+     * @param gear the gear
+     * @param curve its driving force
+     * @param top the top speed in it, or that it holds no speed
+     * @param engineSpeed the engine speed there, with clutch or converter locked
+     * @param driveshaftSpeed the speed of the driveshaft there
+     */
+    public record Row(
+            DriveGear gear,
+            ForceCurve curve,
+            Outcome<TopSpeed> top,
+            Outcome<AngularSpeed> engineSpeed,
+            Outcome<AngularSpeed> driveshaftSpeed) {}
+
+    /** Copies the lists. */
+    public TopAnswer {
+        rows = List.copyOf(rows);
+        assumptions = List.copyOf(assumptions);
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * Asks.
+     *
+     * @param combination the drivetrain package
+     * @return the answer, or what is missing
+     */
+    public static Outcome<TopAnswer> of(Combination combination) {
+        return RoadGround.load(combination)
+                .then(load -> GearPulls.of(combination).then(pulls -> answer(combination, load, pulls)));
+    }
+
+    private static Outcome<TopAnswer> answer(Combination combination, RoadLoad load, GearPulls pulls) {
+        List<Row> rows = pulls.gears().stream().map(gear -> row(gear, load, pulls)).toList();
+        Optional<Row> fastest = rows.stream()
+                .filter(row -> row.top().value().isPresent())
+                .max(Comparator.comparing(row -> row.top().orThrow().speed()));
+        return Outcome.of(fastest, "the engine cannot hold any speed in any gear against this resistance")
+                .map(best -> {
+                    List<Assumption> assumptions = new ArrayList<>(RoadGround.loadAssumptions(combination));
+                    assumptions.addAll(pulls.assumptions());
+                    return new TopAnswer(load, pulls.rolling(), best, rows, assumptions, findings(combination, pulls, best));
+                });
+    }
+
+    private static Row row(GearPulls.Gear pull, RoadLoad load, GearPulls pulls) {
+        Outcome<TopSpeed> top = TopSpeed.of(pull.curve(), load);
+        Outcome<AngularSpeed> engine =
+                top.map(found -> pull.gear().engineSpeedAt(found.speed(), pulls.rolling().radius()));
+        return new Row(
+                pull.gear(), pull.curve(), top, engine, engine.map(speed -> pull.gear().driveshaftSpeedAt(speed)));
+    }
+
+    private static List<Finding> findings(Combination combination, GearPulls pulls, Row best) {
+        List<Finding> findings = new ArrayList<>();
+        combination.tire().ifPresent(tire -> findings.add(
+                TireChecks.speed("reachable top", tire.item(), best.top().orThrow().speed())));
+        findings.addAll(pulls.engine().findings());
+        return findings;
+    }
+
+    @Override
+    public List<Caution> cautions() {
+        return RoadCautions.speed();
+    }
+
+    @Override
+    public Working working() {
+        TopSpeed top = fastest.top().orThrow();
+        Working.Builder working = Working.of("top speed");
+        GradeHeld.of(fastest.curve(), load, top.speed()).value().ifPresent(held -> working.from(held.working(load)));
+        return working.from(rolling.working())
+                .from(fastest.gear().engineSpeedWorking(top.speed(), rolling.radius()))
+                .source(Source.derived(
+                        "top speed in a gear: the highest speed at which the driving force meets the resistance, or the end of the gear"))
+                .build();
+    }
+}
