@@ -80,6 +80,11 @@ public final class AssessmentDocument {
         answer(answers, Question.SPEEDOMETER, assessment.speedometer(), AnswerTree::speedometer);
         answer(answers, Question.ENGINE, assessment.engine(), AnswerTree::engine);
         answer(answers, Question.TIRE, assessment.tire(), AnswerTree::tire);
+        answer(answers, Question.PULL, assessment.pull(), RoadAnswerTree::pull);
+        answer(answers, Question.TOP, assessment.top(), RoadAnswerTree::top);
+        answer(answers, Question.GRIP, assessment.grip(), RoadAnswerTree::grip);
+        answer(answers, Question.LOADS, assessment.loads(), RoadAnswerTree::loads);
+        answer(answers, Question.CONVERTER, assessment.converter(), RoadAnswerTree::converter);
         return answers;
     }
 

@@ -84,6 +84,18 @@ public record Converter(
         this(stallTorqueRatio, lockUp, cruiseSpeedRatio, Optional.empty(), Optional.empty());
     }
 
+    /**
+     * Reads what stands behind the word converter in a transmission's literal: {@code [stall 2.0] [stall-speed 2200 rpm] [curve 0:2:150 0.5:1.5:160 0.95:1:250]
+     * [lockup | no lockup] [slip 3 % | speed-ratio 0.97]}.
+     *
+     * @param text the text
+     * @return the converter
+     * @throws drivetrain.refusal.RefusedException if the text is something else, with the index of the fault
+     */
+    public static Converter parse(String text) {
+        return TransmissionText.converter(text);
+    }
+
     static boolean allowsStallSpeed(AngularSpeed speed) {
         return !speed.isLessThan(SLOWEST_STALL) && !speed.isGreaterThan(FASTEST_STALL);
     }

@@ -161,6 +161,17 @@ public record ConverterMatch(ConverterCurve curve, Point stall, List<Point> full
     }
 
     /**
+     * Returns the full-load points that lie at points of the curve, for showing.
+     *
+     * @return the points, the stall point first
+     */
+    public List<Point> atCurvePoints() {
+        return fullLoad.stream()
+                .filter(point -> curve.points().stream().anyMatch(known -> known.speedRatio() == point.speedRatio()))
+                .toList();
+    }
+
+    /**
      * Returns the highest turbine speed at which the converter works at full load with the engine within its speeds.
      *
      * @return the turbine speed of the last point

@@ -37,6 +37,9 @@ final class TransmissionText {
     private static final List<String> CONVERTER_KEYWORDS =
             List.of("stall", "stall-speed", "curve", "lockup", "lock-up", "no", "slip", "speed-ratio");
 
+    private static final String CONVERTER_ALLOWED =
+            "stall RATIO, stall-speed RPM, curve SPEED:TORQUE:K ..., lockup, no lockup, slip PERCENT";
+
     private final Literal literal;
     private final List<Ratio> forward = new ArrayList<>();
     private Optional<Ratio> reverse = Optional.empty();
@@ -61,6 +64,16 @@ final class TransmissionText {
             reader.readWord();
         }
         return reader.build();
+    }
+
+    static Converter converter(String text) {
+        TransmissionText reader = new TransmissionText(
+                Literal.of("converter", text, CONVERTER_ALLOWED, CONVERTER_KEYWORDS));
+        reader.converter = Optional.of(true);
+        while (reader.literal.hasNext()) {
+            reader.readConverterWord(reader.literal.position());
+        }
+        return reader.readConverter();
     }
 
     static String text(Transmission transmission) {

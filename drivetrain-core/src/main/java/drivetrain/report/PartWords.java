@@ -101,6 +101,10 @@ final class PartWords {
         add(words, "mass", vehicle.mass());
         add(words, "front", vehicle.frontAxleLoad());
         add(words, "rear", vehicle.rearAxleLoad());
+        vehicle.road()
+                .dragArea()
+                .ifPresent(area ->
+                        words.add("drag " + Figure.of(area, Display.DRAG_AREA).text(UnitSystem.BOTH)));
         return String.join(", ", words);
     }
 

@@ -30,6 +30,8 @@ public final class SetupReport {
                 .specification()
                 .cruise()
                 .ifPresent(speed -> facts.add(Facts.Fact.of("cruise", "asked cruise", speed)));
+        combination.specification().surface().ifPresent(name -> facts.add(Facts.Fact.of("surface", "surface", name)));
+        combination.specification().air().ifPresent(words -> facts.add(Facts.Fact.of("air", "air", words)));
         String notes = combination.specification().notes();
         if (!notes.isEmpty()) {
             facts.add(Facts.Fact.of("notes", "notes", notes));

@@ -28,18 +28,13 @@ public final class SpeedsPlot {
         for (int i = 0; i < fast.rows().size(); i++) {
             DriveGear gear = fast.rows().get(i).gear();
             if (!gear.reverse() && !gear.overdrive() && gear.range() == range) {
-                curves.add(new Curve(mark(gear.number()), gear.label(), List.of(point(slow, i), point(fast, i))));
+                curves.add(new Curve(GearMark.of(gear.number()), gear.label(), List.of(point(slow, i), point(fast, i))));
             }
         }
         LinePlot plot = new LinePlot("Road speed in each gear", "engine speed", "road speed", curves);
         List<Block> blocks = new ArrayList<>();
         blocks.add(Drawing.of(plot));
         return AnswerGround.report("plotSpeeds", blocks, fast);
-    }
-
-    /** Gears 1 to 9 are marked by their digits, those above by letters. */
-    private static char mark(int number) {
-        return (char) (number < 10 ? '0' + number : 'a' + number - 10);
     }
 
     private static Point point(RoadSpeedsAnswer answer, int row) {

@@ -38,13 +38,13 @@ class AssessmentTest {
     @CsvSource(
             delimiter = ';',
             value = {
-                "VEHICLE; SPEEDOMETER",
-                "ENGINE; SPEEDS TORQUE SHIFTS ENGINE",
-                "TRANSMISSION; CRUISE SPEEDS CRAWL TORQUE SHIFTS SPEEDOMETER",
-                "TRANSFER; CRUISE SPEEDS CRAWL TORQUE SHIFTS SPEEDOMETER",
-                "REAR_AXLE; CRUISE SPEEDS CRAWL TORQUE SHIFTS SPEEDOMETER",
+                "VEHICLE; SPEEDOMETER PULL TOP GRIP",
+                "ENGINE; SPEEDS TORQUE SHIFTS ENGINE PULL TOP CONVERTER",
+                "TRANSMISSION; CRUISE SPEEDS CRAWL TORQUE SHIFTS SPEEDOMETER PULL TOP GRIP LOADS CONVERTER",
+                "TRANSFER; CRUISE SPEEDS CRAWL TORQUE SHIFTS SPEEDOMETER PULL TOP GRIP LOADS CONVERTER",
+                "REAR_AXLE; CRUISE SPEEDS CRAWL TORQUE SHIFTS SPEEDOMETER PULL TOP GRIP LOADS CONVERTER",
                 "FRONT_AXLE; ",
-                "TIRE; CRUISE SPEEDS SPEEDOMETER TIRE"
+                "TIRE; CRUISE SPEEDS SPEEDOMETER TIRE PULL TOP"
             })
     void leavesOnlyTheAnswersOutThatNeedTheMissingPart(Slot slot, String questions) {
         List<Question> expected = questions == null

@@ -4,15 +4,18 @@ import drivetrain.combination.Catalog;
 import drivetrain.combination.Combination;
 import drivetrain.combination.Part;
 import drivetrain.combination.PartKind;
+import drivetrain.combination.RoadData;
 import drivetrain.combination.Slot;
 import drivetrain.combination.Specification;
 import drivetrain.combination.Vehicle;
 import drivetrain.gearing.Ratio;
 import drivetrain.gearing.Speedometer;
 import drivetrain.gearing.SpeedometerDrive;
+import drivetrain.quantity.Area;
 import drivetrain.quantity.Length;
 import drivetrain.quantity.Mass;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /** Drivetrain packages of an invented shop. */
@@ -23,7 +26,7 @@ final class Builds {
             .titled("Tourer")
             .with(Slot.VEHICLE, "wagon")
             .with(Slot.ENGINE, "440 hp at 5900 rpm, 430 lb-ft at 4400 rpm, idle 600 rpm, max 6600 rpm")
-            .with(Slot.TRANSMISSION, "4.03 2.36 1.53 1.15 0.85 0.67 reverse 3.06 converter stall 2.0 lockup slip 3 %")
+            .with(Slot.TRANSMISSION, "4.03 2.36 1.53 1.15 0.85 0.67 reverse 3.06 converter stall 2.0 stall-speed 2300 rpm lockup slip 3 %")
             .with(Slot.TRANSFER, "1.00 2.72 part-time")
             .with(Slot.REAR_AXLE, "41/11")
             .with(Slot.FRONT_AXLE, "41/11")
@@ -49,6 +52,14 @@ final class Builds {
             OptionalInt.of(20),
             OptionalInt.of(8));
 
+    static final RoadData ROAD = new RoadData(
+            Optional.of(Area.ofSquareMeters(1.45)),
+            Optional.of(Length.ofMillimeters(2850.0)),
+            Optional.of(Length.ofMillimeters(760.0)),
+            OptionalDouble.of(0.54),
+            Optional.empty(),
+            Optional.empty());
+
     private Builds() {}
 
     static Vehicle wagon(Speedometer speedometer) {
@@ -58,7 +69,8 @@ final class Builds {
                 Optional.of(Mass.ofKilograms(1500.0)),
                 Optional.of(Mass.ofKilograms(1900.0)),
                 false,
-                Optional.of(speedometer));
+                Optional.of(speedometer),
+                ROAD);
     }
 
     static Combination of(Specification order) {

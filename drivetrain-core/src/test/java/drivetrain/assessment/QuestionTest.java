@@ -27,7 +27,20 @@ class QuestionTest {
     @Test
     void listsItsWordsInOrder() {
         assertThat(Question.words())
-                .containsExactly("cruise", "speeds", "crawl", "torque", "shifts", "speedometer", "engine", "tire");
+                .containsExactly(
+                        "cruise",
+                        "speeds",
+                        "crawl",
+                        "torque",
+                        "shifts",
+                        "speedometer",
+                        "engine",
+                        "tire",
+                        "pull",
+                        "top",
+                        "grip",
+                        "loads",
+                        "converter");
     }
 
     @ParameterizedTest

@@ -44,12 +44,19 @@ class VehicleTest {
                 "weight 2150 kg; 0; \"weight\" does not describe a vehicle",
                 "mass 2150 kg mass 2000 kg; 13; \"mass\" stands there twice",
                 "dual rear 1700 kg dual; 18; \"dual\" stands there twice",
-                "mass; 4; \"mass\" has no mass behind it",
-                "mass 2150 kg front dual; 18; \"front\" has no mass behind it",
+                "mass; 4; \"mass\" has nothing behind it",
+                "mass 2150 kg front dual; 18; \"front\" has nothing behind it",
                 "mass 2150 kg front heavy; 19; does not start with a number",
                 "mass 2150; 9; unit",
                 "front 1250 kg rear 99 kg; 19; is out of range",
-                "mass 20001 kg; 5; is out of range"
+                "mass 20001 kg; 5; is out of range",
+                "mass 2150 kg drag 11 m2; 18; is out of range",
+                "drag 1.4; 8; unit",
+                "split 100 %; 6; outside the wheelbase",
+                "split 0.54; 6; is not a percentage",
+                "wheelbase 2850 mm cg 5 m; 21; is out of range",
+                "engine-inertia 99 kg m2; 15; is out of range",
+                "split 54 % split 50 %; 11; stands there twice"
             })
     void locatesEveryFault(String text, int position, String problem) {
         Refusal refusal = Refusals.of(() -> Vehicle.parse(text));

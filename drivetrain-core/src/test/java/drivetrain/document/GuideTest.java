@@ -39,7 +39,7 @@ class GuideTest {
         Catalog catalog = CatalogDocument.parse("guide.yaml", blocks("yaml").get(0), DocumentFormat.YAML);
         assertThat(PartKind.all())
                 .allSatisfy(kind -> assertThat(catalog.parts(kind)).isNotEmpty());
-        Specification order = OrderDocument.parse("guide.yaml", blocks("yaml").get(3), DocumentFormat.YAML);
+        Specification order = OrderDocument.parse("guide.yaml", blocks("yaml").get(4), DocumentFormat.YAML);
         Assessment assessment = Assessment.of(Combination.resolve(order, catalog));
         assertThat(assessment.answers().values())
                 .allSatisfy(answer -> assertThat(answer.reason()).isEmpty());
@@ -54,7 +54,17 @@ class GuideTest {
                 "guide.yaml", Samples.catalogOf(engine + blocks("yaml").get(1)), DocumentFormat.YAML);
         assertThat(catalog.find(PartKind.ENGINE, "e").orElseThrow().item().torque())
                 .isInstanceOf(PeakEstimate.class);
-        assertThat(blocks("yaml").get(2)).startsWith("    torqueCurveFile: ");
+        assertThat(blocks("yaml").get(3)).startsWith("    torqueCurveFile: ");
+        String transmission = "transmissions:\n  - name: t\n    gears: [2.5, 1.5, 1.0]\n    coupling: converter\n";
+        Catalog converters = CatalogDocument.parse(
+                "guide.yaml", Samples.catalogOf(transmission + blocks("yaml").get(2)), DocumentFormat.YAML);
+        assertThat(converters
+                        .find(PartKind.TRANSMISSION, "t")
+                        .orElseThrow()
+                        .item()
+                        .coupling()
+                        .stallMultiplication())
+                .hasValue(2.05);
         assertThat(TorqueCurveCsv.parse("guide.csv", blocks("csv").get(0)).points())
                 .hasSize(3);
     }

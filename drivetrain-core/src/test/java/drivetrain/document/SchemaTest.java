@@ -133,6 +133,7 @@ class SchemaTest {
                 "/peaks/properties/power", EngineFields.PEAK_POWER,
                 "/peaks/properties/torque", EngineFields.PEAK_TORQUE,
                 "/converter", TransmissionFields.CONVERTER,
+                "/converterPoint", TransmissionFields.CURVE_POINT,
                 "/speedometer", VehicleFields.SPEEDOMETER);
         groups.forEach((path, fields) -> requireSame(parts.at(path), fields));
     }

@@ -3,20 +3,27 @@ package drivetrain.repl.shell;
 import drivetrain.repl.command.Command;
 import drivetrain.repl.command.Vocabulary;
 import drivetrain.repl.command.ask.CheckCommand;
+import drivetrain.repl.command.ask.ConverterCommand;
 import drivetrain.repl.command.ask.CrawlCommand;
 import drivetrain.repl.command.ask.CruiseCommand;
 import drivetrain.repl.command.ask.EngineQuestion;
 import drivetrain.repl.command.ask.ExplainCommand;
+import drivetrain.repl.command.ask.GripCommand;
+import drivetrain.repl.command.ask.LoadsCommand;
 import drivetrain.repl.command.ask.PartsCommand;
 import drivetrain.repl.command.ask.PlotCommand;
+import drivetrain.repl.command.ask.PullCommand;
 import drivetrain.repl.command.ask.QuestionCommand;
 import drivetrain.repl.command.ask.ShiftsCommand;
 import drivetrain.repl.command.ask.ShowCommand;
 import drivetrain.repl.command.ask.SpeedometerCommand;
 import drivetrain.repl.command.ask.SpeedsCommand;
+import drivetrain.repl.command.ask.SprintCommand;
 import drivetrain.repl.command.ask.TireQuestion;
+import drivetrain.repl.command.ask.TopCommand;
 import drivetrain.repl.command.ask.TorqueCommand;
 import drivetrain.repl.command.choose.AxleCommand;
+import drivetrain.repl.command.choose.ConditionCommand;
 import drivetrain.repl.command.choose.PartCommand;
 import drivetrain.repl.command.choose.TireCommand;
 import drivetrain.repl.command.keep.HelpCommand;
@@ -43,13 +50,20 @@ final class Words {
         List<Command> commands = new ArrayList<>(PartCommand.all());
         commands.add(new AxleCommand());
         commands.add(new TireCommand());
+        commands.addAll(ConditionCommand.all());
         List<QuestionCommand<?>> questions = List.of(
                 new CruiseCommand(),
                 new SpeedsCommand(),
                 new CrawlCommand(),
                 new TorqueCommand(),
                 new ShiftsCommand(),
-                new SpeedometerCommand());
+                new SpeedometerCommand(),
+                new PullCommand(),
+                new TopCommand(),
+                new SprintCommand(),
+                new GripCommand(),
+                new LoadsCommand(),
+                new ConverterCommand());
         commands.addAll(questions);
         commands.add(new CheckCommand());
         commands.add(new ShowCommand());

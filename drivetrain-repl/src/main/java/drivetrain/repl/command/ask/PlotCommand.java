@@ -1,5 +1,6 @@
 package drivetrain.repl.command.ask;
 
+import drivetrain.assessment.DrivingForceAnswer;
 import drivetrain.assessment.RoadSpeedsAnswer;
 import drivetrain.combination.Combination;
 import drivetrain.combination.Part;
@@ -15,20 +16,23 @@ import drivetrain.repl.command.Offer;
 import drivetrain.repl.command.Result;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.session.Session;
+import drivetrain.report.DrivingForcePlot;
 import drivetrain.report.Report;
 import drivetrain.report.SpeedsPlot;
 import java.util.List;
 import java.util.Locale;
 
-/** {@code plot speeds}: road speed against engine speed, drawn. */
+/** {@code plot speeds}, {@code plot force}, {@code plot power}: every gear of a range, drawn. */
 public final class PlotCommand implements Command {
 
     private static final AngularSpeed LEFT_EDGE = AngularSpeed.ofRpm(500.0);
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK, "plot speeds [low]", "draw road speed against engine speed, for every gear of a range")
+                    Topic.ASK,
+                    "plot speeds|force|power [low]",
+                    "draw every gear of a range: road speed over engine speed, force or power at the wheels over road speed")
             .alias("draw", "graph")
-            .example("plot speeds", "plot speeds low");
+            .example("plot speeds", "plot force", "plot power low");
 
     /** Makes the command. */
     public PlotCommand() {}
@@ -40,14 +44,29 @@ public final class PlotCommand implements Command {
 
     @Override
     public Result run(Session session, Arguments arguments) {
-        if (arguments.isEmpty() || !arguments.get(0).isAny("speeds", "speed")) {
+        if (arguments.isEmpty()) {
             throw arguments
-                    .refuse(0, arguments.isEmpty() ? "nothing is named to be drawn" : "cannot be drawn")
+                    .refuse(0, "nothing is named to be drawn")
                     .allowing(MANUAL.usage())
                     .asException();
         }
         arguments.requireAtMost(2, MANUAL.usage());
-        return Result.answer(session, plot(session.combination(), range(arguments)));
+        Combination combination = session.combination();
+        Range range = range(arguments);
+        return Result.answer(session, drawn(plot(arguments, combination, range)));
+    }
+
+    private static Outcome<Report> plot(Arguments arguments, Combination combination, Range range) {
+        if (arguments.get(0).isAny("speeds", "speed")) {
+            return speeds(combination, range);
+        }
+        if (arguments.get(0).isAny("force", "forces")) {
+            return DrivingForceAnswer.of(combination, range).map(DrivingForcePlot::ofForce);
+        }
+        if (arguments.get(0).isAny("power", "powers")) {
+            return DrivingForceAnswer.of(combination, range).map(DrivingForcePlot::ofPower);
+        }
+        throw arguments.refuse(0, "cannot be drawn").allowing(MANUAL.usage()).asException();
     }
 
     private static Range range(Arguments arguments) {
@@ -60,15 +79,7 @@ public final class PlotCommand implements Command {
         return Range.LOW;
     }
 
-    private static Report plot(Combination combination, Range range) {
-        Outcome<RoadSpeedsAnswer> fast = RoadSpeedsAnswer.atMaximum(combination);
-        AngularSpeed left = combination
-                .engine()
-                .map(Part::item)
-                .flatMap(engine -> engine.idle())
-                .orElse(LEFT_EDGE);
-        Outcome<Report> report = fast.then(right -> has(right, range))
-                .then(right -> RoadSpeedsAnswer.at(combination, left).map(slow -> SpeedsPlot.of(slow, right, range)));
+    private static Report drawn(Outcome<Report> report) {
         return report.value()
                 .orElseThrow(() -> Refusal.of(
                                 "plot",
@@ -76,6 +87,17 @@ public final class PlotCommand implements Command {
                                 "not evaluated because " + report.reason().orElse("something is missing"))
                         .in(Line.place(0))
                         .asException());
+    }
+
+    private static Outcome<Report> speeds(Combination combination, Range range) {
+        Outcome<RoadSpeedsAnswer> fast = RoadSpeedsAnswer.atMaximum(combination);
+        AngularSpeed left = combination
+                .engine()
+                .map(Part::item)
+                .flatMap(engine -> engine.idle())
+                .orElse(LEFT_EDGE);
+        return fast.then(right -> has(right, range))
+                .then(right -> RoadSpeedsAnswer.at(combination, left).map(slow -> SpeedsPlot.of(slow, right, range)));
     }
 
     private static Outcome<RoadSpeedsAnswer> has(RoadSpeedsAnswer answer, Range range) {
@@ -86,10 +108,10 @@ public final class PlotCommand implements Command {
     @Override
     public List<Offer> offers(Session session, List<String> before) {
         if (before.isEmpty()) {
-            return Offer.of("speeds");
+            return Offer.of("speeds", "force", "power");
         }
-        boolean speeds =
-                before.size() == 1 && before.get(0).toLowerCase(Locale.ROOT).equals("speeds");
-        return speeds ? Offer.of("low", "high") : List.of();
+        boolean drawable = before.size() == 1
+                && List.of("speeds", "force", "power").contains(before.get(0).toLowerCase(Locale.ROOT));
+        return drawable ? Offer.of("low", "high") : List.of();
     }
 }
