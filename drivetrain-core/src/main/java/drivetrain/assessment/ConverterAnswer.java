@@ -108,8 +108,8 @@ public record ConverterAnswer(
             Combination combination, DriveGear first, ConverterMatch match, AngularSpeed idle, Length radius) {
         return RoadGround.load(combination).map(load -> {
             Force resistance = load.total(Speed.ofMetersPerSecond(0.0));
-            Torque input = Torque.ofNewtonMeters(
-                    resistance.si() * radius.si() / (first.totalRatio() * first.efficiency()));
+            Torque input =
+                    Torque.ofNewtonMeters(resistance.si() * radius.si() / (first.totalRatio() * first.efficiency()));
             return first.speedAt(match.creepSpeed(idle, input), radius);
         });
     }
@@ -117,15 +117,15 @@ public record ConverterAnswer(
     private static Outcome<ConverterMatch.Point> cruise(
             Combination combination, GearTrain train, ConverterMatch match) {
         return Outcome.of(combination.cruise(), "the order names no cruise speed")
-                .then(speed -> RoadGround.load(combination).then(load -> Rolling.of(combination)
-                        .then(rolling -> state(load, speed, train.top(), match, rolling.radius()))));
+                .then(speed -> RoadGround.load(combination)
+                        .then(load -> Rolling.of(combination)
+                                .then(rolling -> state(load, speed, train.top(), match, rolling.radius()))));
     }
 
     private static Outcome<ConverterMatch.Point> state(
             RoadLoad load, Speed speed, DriveGear top, ConverterMatch match, Length radius) {
         AngularSpeed turbine = top.engineSpeedAt(speed, radius);
-        Torque torque =
-                load.powerAtWheels(speed).dividedBy(top.efficiency()).torqueAt(turbine);
+        Torque torque = load.powerAtWheels(speed).dividedBy(top.efficiency()).torqueAt(turbine);
         return match.atLoad(turbine, torque);
     }
 
@@ -141,7 +141,8 @@ public record ConverterAnswer(
 
     @Override
     public Working working() {
-        Working.Builder working = Working.of("torque converter behind the engine").from(match.working());
+        Working.Builder working =
+                Working.of("torque converter behind the engine").from(match.working());
         creepForce
                 .value()
                 .ifPresent(force -> working.step(

@@ -47,15 +47,16 @@ public record CruisePower(Speed speed, DriveGear gear, Power atWheels, Power atC
     public static Outcome<CruisePower> at(Combination combination, Speed speed, Grade grade, GearChoice choice) {
         speed.requirePositive("road speed");
         return RoadGround.load(combination)
-                .then(load -> Rolling.of(combination).then(rolling -> combination
-                        .gearTrain()
-                        .then(choice::in)
-                        .map(gear -> of(
-                                combination,
-                                load.on(grade),
-                                speed,
-                                gear,
-                                gear.engineSpeedAt(speed, rolling.radius())))));
+                .then(load -> Rolling.of(combination)
+                        .then(rolling -> combination
+                                .gearTrain()
+                                .then(choice::in)
+                                .map(gear -> of(
+                                        combination,
+                                        load.on(grade),
+                                        speed,
+                                        gear,
+                                        gear.engineSpeedAt(speed, rolling.radius())))));
     }
 
     private static CruisePower of(

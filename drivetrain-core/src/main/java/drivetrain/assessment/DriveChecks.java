@@ -58,18 +58,9 @@ final class DriveChecks {
         Outcome<Speed> limit = atMaximum.map(
                 answer -> answer.rows().get(answer.rows().size() - 1).roadSpeed());
         return limit.then(top -> combination.needTire().map(tire -> {
-                    Finding kept = TireChecks.speed(TOP, tire, top);
-                    if (kept.verdict() != Verdict.EXCEEDED) {
-                        return kept;
-                    }
-                    return new Finding(
-                            kept.checked(),
-                            kept.value(),
-                            kept.limit(),
-                            kept.margin(),
-                            Verdict.MARGINAL,
-                            "the gearing allows more than the tire does; the driver must keep below the tire's limit",
-                            kept.rule());
+                    return leftToTheDriver(
+                            TireChecks.speed(TOP, tire, top),
+                            "the gearing allows more than the tire does; the driver must keep below the tire's limit");
                 }))
                 .fold(
                         finding -> finding,
@@ -77,5 +68,19 @@ final class DriveChecks {
                                 TOP + " tire speed",
                                 reason,
                                 Source.standard("ISO 4000-1, UN Regulations 30 and 54: speed symbol")));
+    }
+
+    /** A limit that the driver can keep is marginal where the vehicle could exceed it, not exceeded. */
+    static Finding leftToTheDriver(Finding found, String statement) {
+        return found.verdict() == Verdict.EXCEEDED
+                ? new Finding(
+                        found.checked(),
+                        found.value(),
+                        found.limit(),
+                        found.margin(),
+                        Verdict.MARGINAL,
+                        statement,
+                        found.rule())
+                : found;
     }
 }

@@ -48,8 +48,8 @@ public record DriveGrip(DriveLayout layout, Force force, Optional<Grip> grip, Li
             }
             return RoadGround.balance(combination)
                     .map(balance -> new Grip(balance, surface.sliding(), surface.rolling()))
-                    .map(grip -> new DriveGrip(
-                            layout, grip.greatest(layout, load.grade()), Optional.of(grip), assumptions));
+                    .map(grip ->
+                            new DriveGrip(layout, grip.greatest(layout, load.grade()), Optional.of(grip), assumptions));
         });
     }
 

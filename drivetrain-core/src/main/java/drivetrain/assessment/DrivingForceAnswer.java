@@ -27,8 +27,7 @@ import java.util.List;
  * @param resistance the resistance at the same speeds, from rest to the highest speed of the gears
  * @param assumptions what they rest on
  */
-public record DrivingForceAnswer(
-        RoadLoad load, List<Curve> gears, List<Point> resistance, List<Assumption> assumptions)
+public record DrivingForceAnswer(RoadLoad load, List<Curve> gears, List<Point> resistance, List<Assumption> assumptions)
         implements Answer {
 
     private static final int SAMPLES = 40;
@@ -90,7 +89,9 @@ public record DrivingForceAnswer(
                         .map(sample -> Point.of(sample.speed(), sample.force()))
                         .toList();
                 curves.add(new Curve(pull.gear(), points));
-                highest = pull.curve().highest().isGreaterThan(highest) ? pull.curve().highest() : highest;
+                highest = pull.curve().highest().isGreaterThan(highest)
+                        ? pull.curve().highest()
+                        : highest;
             }
         }
         if (curves.isEmpty()) {
@@ -127,10 +128,12 @@ public record DrivingForceAnswer(
         for (Curve curve : gears) {
             Point last = curve.points().get(curve.points().size() - 1);
             working.step(
-                    "driving force in " + curve.gear().label() + " at " + last.speed().format(Speed.MILE_PER_HOUR, 1),
+                    "driving force in " + curve.gear().label() + " at "
+                            + last.speed().format(Speed.MILE_PER_HOUR, 1),
                     "F = T_e x ratio x efficiency / r",
                     Figure.of(last.force(), Display.FORCE));
         }
-        return working.source(Source.derived("power out = efficiency x power in")).build();
+        return working.source(Source.derived("power out = efficiency x power in"))
+                .build();
     }
 }

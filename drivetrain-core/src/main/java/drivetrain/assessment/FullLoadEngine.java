@@ -52,8 +52,10 @@ record FullLoadEngine(
     }
 
     static Outcome<FullLoadEngine> of(Combination combination) {
-        return combination.needEngine().then(engine -> Outcome.of(engine.band(), "the engine's torque is not given")
-                .map(band -> of(engine, band, combination.air())));
+        return combination
+                .needEngine()
+                .then(engine -> Outcome.of(engine.band(), "the engine's torque is not given")
+                        .map(band -> of(engine, band, combination.air())));
     }
 
     private static FullLoadEngine of(Engine engine, SpeedBand band, Optional<Air> air) {
@@ -75,9 +77,14 @@ record FullLoadEngine(
 
     /** The torque at a speed, which is taken to the nearest end of the band. */
     Torque torqueAt(AngularSpeed speed) {
+        return ratedAt(speed).times(share);
+    }
+
+    /** The stated torque at a speed, which is taken to the nearest end of the band. */
+    Torque ratedAt(AngularSpeed speed) {
         AngularSpeed low = speed.isLessThan(band.lowest()) ? band.lowest() : speed;
         AngularSpeed inside = low.isGreaterThan(band.highest()) ? band.highest() : low;
-        return engine.torqueAt(inside).orThrow().times(share);
+        return engine.torqueAt(inside).orThrow();
     }
 
     List<Finding> findings() {

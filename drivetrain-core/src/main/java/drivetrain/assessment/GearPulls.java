@@ -65,8 +65,10 @@ record GearPulls(
     }
 
     static Outcome<GearPulls> of(Combination combination) {
-        return combination.gearTrain().then(train -> Rolling.of(combination)
-                .then(rolling -> FullLoadEngine.of(combination).map(engine -> of(train, rolling, engine))));
+        return combination
+                .gearTrain()
+                .then(train -> Rolling.of(combination)
+                        .then(rolling -> FullLoadEngine.of(combination).map(engine -> of(train, rolling, engine))));
     }
 
     /** The converter behind the engine, or what is missing. */
@@ -77,7 +79,7 @@ record GearPulls(
         return ConverterMatch.of(
                 converter,
                 new ConverterMatch.FullLoad(
-                        engine.band().lowest(), engine.band().highest(), engine::torqueAt));
+                        engine.band().lowest(), engine.band().highest(), engine::torqueAt, engine::ratedAt));
     }
 
     private static GearPulls of(GearTrain train, RollingCircumference rolling, FullLoadEngine engine) {
@@ -110,8 +112,8 @@ record GearPulls(
     }
 
     private static ForceCurve lockedCurve(DriveGear gear, Way way, FullLoadEngine engine) {
-        Function<Speed, Force> law = speed -> Force.ofNewtons(
-                way.force(engine.torqueAt(way.input(speed)).si()));
+        Function<Speed, Force> law = speed ->
+                Force.ofNewtons(way.force(engine.torqueAt(way.input(speed)).si()));
         return ForceCurve.of(
                 gear.label(),
                 way.road(engine.band().lowest()),
@@ -125,7 +127,9 @@ record GearPulls(
         AngularSpeed fastest = match.fastestTurbine();
         Function<Speed, Force> law = speed -> {
             AngularSpeed input = way.input(speed);
-            double open = input.isGreaterThan(fastest) ? 0.0 : match.turbineTorqueAt(input).si();
+            double open = input.isGreaterThan(fastest)
+                    ? 0.0
+                    : match.turbineTorqueAt(input).si();
             boolean canLock = locks && !input.isLessThan(lowest);
             double locked = canLock ? engine.torqueAt(input).si() : 0.0;
             return Force.ofNewtons(way.force(Math.max(open, locked)));

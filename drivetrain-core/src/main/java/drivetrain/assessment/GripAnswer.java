@@ -27,8 +27,7 @@ import java.util.Optional;
  * @param engine the driving force of the shortest gear at its slowest, and the grade that it holds there; or what is missing
  * @param assumptions what it rests on
  */
-public record GripAnswer(
-        Surface surface, List<Row> rows, Outcome<EngineLimit> engine, List<Assumption> assumptions)
+public record GripAnswer(Surface surface, List<Row> rows, Outcome<EngineLimit> engine, List<Assumption> assumptions)
         implements Answer {
 
     /**
@@ -101,25 +100,25 @@ public record GripAnswer(
     }
 
     private static Outcome<EngineLimit> engine(Combination combination, Surface surface) {
-        return RoadGround.load(combination).then(load -> GearPulls.of(combination).map(pulls -> {
-            RoadLoad there = RoadLoad.level(load.mass(), surface, load.dragArea(), load.airDensity());
-            GearPulls.Gear lowest = pulls.gears().get(0);
-            Strongest strongest = Strongest.of(lowest.curve());
-            Outcome<Grade> steepest = GradeHeld.of(lowest.curve(), there, strongest.speed())
-                    .then(GradeHeld::steepest);
-            return new EngineLimit(lowest.gear().label(), strongest.force(), steepest);
-        }));
+        return RoadGround.load(combination)
+                .then(load -> GearPulls.of(combination).map(pulls -> {
+                    RoadLoad there = RoadLoad.level(load.mass(), surface, load.dragArea(), load.airDensity());
+                    GearPulls.Gear lowest = pulls.gears().get(0);
+                    Strongest strongest = Strongest.of(lowest.curve());
+                    Outcome<Grade> steepest = GradeHeld.of(lowest.curve(), there, strongest.speed())
+                            .then(GradeHeld::steepest);
+                    return new EngineLimit(lowest.gear().label(), strongest.force(), steepest);
+                }));
     }
 
-    private static List<Assumption> assumptions(
-            Combination combination, Surface surface, Outcome<EngineLimit> engine) {
+    private static List<Assumption> assumptions(Combination combination, Surface surface, Outcome<EngineLimit> engine) {
         LinkedHashSet<Assumption> all = new LinkedHashSet<>();
         all.add(surface.slidingAssumption());
         all.add(surface.peakAssumption());
         all.addAll(surface.rollingAssumptions());
-        engine.value().ifPresent(known -> GearPulls.of(combination)
-                .value()
-                .ifPresent(pulls -> all.addAll(pulls.assumptions())));
+        engine.value()
+                .ifPresent(
+                        known -> GearPulls.of(combination).value().ifPresent(pulls -> all.addAll(pulls.assumptions())));
         return List.copyOf(all);
     }
 
@@ -137,6 +136,8 @@ public record GripAnswer(
     public Working working() {
         Working.Builder working = Working.of("grip on " + surface.description());
         rows.forEach(row -> working.from(row.grip().working(row.layout(), Grade.level())));
-        return working.source(surface.frictionSource()).source(surface.rollingSource()).build();
+        return working.source(surface.frictionSource())
+                .source(surface.rollingSource())
+                .build();
     }
 }

@@ -29,7 +29,9 @@ record InputTorque(Outcome<Torque> engine, Outcome<Torque> behindCoupling, List<
             "the converter's stall speed is not known: its stall torque ratio is taken with the engine's greatest torque, which is an upper bound",
             Source.derived("at stall the engine gives at most its greatest torque"));
     private static final Assumption NO_SHOCK = Assumption.of(
-            "shock", "a dropped clutch or a hopping tire sends more than this", Source.derived("steady torque is counted"));
+            "shock",
+            "a dropped clutch or a hopping tire sends more than this",
+            Source.derived("steady torque is counted"));
 
     static InputTorque of(Combination combination, GearTrain train) {
         Outcome<Engine> engine = combination.needEngine();
@@ -47,13 +49,13 @@ record InputTorque(Outcome<Torque> engine, Outcome<Torque> behindCoupling, List<
         if (match.isPresent()) {
             assumptions.addAll(match.get().assumptions());
             Torque stall = match.get().stall().turbineTorque();
-            return new InputTorque(
-                    peak, peak.map(known -> known.isGreaterThan(stall) ? known : stall), assumptions);
+            return new InputTorque(peak, peak.map(known -> known.isGreaterThan(stall) ? known : stall), assumptions);
         }
         if (converter.stallTorqueRatio().isEmpty()) {
             return new InputTorque(
                     peak,
-                    Outcome.notEvaluated("the stall torque ratio of the converter is not known; type it behind the transmission: converter stall 2.0"),
+                    Outcome.notEvaluated(
+                            "the stall torque ratio of the converter is not known; type it behind the transmission: converter stall 2.0"),
                     assumptions);
         }
         assumptions.add(UPPER_BOUND);

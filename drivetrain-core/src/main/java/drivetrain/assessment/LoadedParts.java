@@ -13,6 +13,7 @@ import drivetrain.quantity.Torque;
 import drivetrain.road.LoadPath;
 import drivetrain.road.PartLoad;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -33,7 +34,16 @@ final class LoadedParts {
         this.input = input;
     }
 
-    static LoadPath of(Combination combination, GearTrain train, DriveGear gear, InputTorque input, AxleSlip slip) {
+    /** The loads in the gear that is worst for each part: forward or reverse, high or low. */
+    static LoadPath of(Combination combination, GearTrain train, InputTorque input, AxleSlip slip) {
+        return LoadPath.worst(train.gears().stream()
+                .sorted(Comparator.comparingDouble(DriveGear::totalRatio).reversed())
+                .map(gear -> of(combination, train, gear, input, slip))
+                .toList());
+    }
+
+    private static LoadPath of(
+            Combination combination, GearTrain train, DriveGear gear, InputTorque input, AxleSlip slip) {
         LoadedParts path = new LoadedParts(gear, input.behindCoupling());
         AxleTie tie = train.transferCase().tie();
         Outcome<Torque> all = switch (tie) {
@@ -44,7 +54,12 @@ final class LoadedParts {
         path.aheadOfTheAxles(train, input, all);
         double share = tie == AxleTie.OPEN ? 0.5 : 1.0;
         Optional<Torque> output = train.transferCase().outputRating();
-        path.axle("rear", share, tie == AxleTie.OPEN ? slip.lighter() : slip.rear(), output, train.rear().ratings());
+        path.axle(
+                "rear",
+                share,
+                tie == AxleTie.OPEN ? slip.lighter() : slip.rear(),
+                output,
+                train.rear().ratings());
         if (tie != AxleTie.REAR_ONLY) {
             AxleRatings front = combination
                     .frontAxle()
@@ -59,12 +74,20 @@ final class LoadedParts {
     private void aheadOfTheAxles(GearTrain train, InputTorque torque, Outcome<Torque> slip) {
         double wheels = gear.wheelTorque(ONE).si();
         double out = gear.transmissionOutputTorque(ONE).si();
-        double transfer = out * gear.stages().auxiliary().ratio().value()
+        double transfer = out
+                * gear.stages().auxiliary().ratio().value()
                 * gear.stages().auxiliary().efficiency().value();
         if (train.transmission().coupling() instanceof Clutch clutch) {
             add("clutch", 1.0, wheels, 1.0, torque.engine(), slip, clutch.rating());
         }
-        add("transmission input", 1.0, wheels, 1.0, input, slip, train.transmission().inputRating());
+        add(
+                "transmission input",
+                1.0,
+                wheels,
+                1.0,
+                input,
+                slip,
+                train.transmission().inputRating());
         if (train.transferCase().isFitted()) {
             add("transmission output", out, wheels / out, 1.0, input, slip, Optional.empty());
             add(
@@ -78,8 +101,7 @@ final class LoadedParts {
         }
     }
 
-    private void axle(
-            String where, double share, Outcome<Torque> slip, Optional<Torque> output, AxleRatings ratings) {
+    private void axle(String where, double share, Outcome<Torque> slip, Optional<Torque> output, AxleRatings ratings) {
         double wheels = gear.wheelTorque(ONE).si();
         double shaft = gear.driveshaftTorque(ONE).si();
         double halves = gear.halfShaftTorque(ONE).si();
@@ -100,6 +122,7 @@ final class LoadedParts {
             Outcome<Torque> torque,
             Outcome<Torque> slip,
             Optional<Torque> rating) {
-        parts.add(PartLoad.of(new PartLoad.Path(part, fromInput, toWheels, wheelShare), torque, slip, rating));
+        parts.add(PartLoad.of(
+                new PartLoad.Path(part, gear.label(), fromInput, toWheels, wheelShare), torque, slip, rating));
     }
 }

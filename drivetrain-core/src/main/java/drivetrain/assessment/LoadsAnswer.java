@@ -6,8 +6,6 @@ import drivetrain.finding.Caution;
 import drivetrain.finding.Finding;
 import drivetrain.finding.Outcome;
 import drivetrain.finding.Working;
-import drivetrain.gearing.AxleTie;
-import drivetrain.gearing.DriveGear;
 import drivetrain.gearing.GearTrain;
 import drivetrain.gearing.GearingCautions;
 import drivetrain.quantity.Display;
@@ -18,22 +16,21 @@ import drivetrain.road.PartLoad;
 import drivetrain.road.RoadCautions;
 import drivetrain.road.Surface;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * The greatest torque that every part between engine and wheels sees, held against its rating.
+ * The greatest torque that every part between engine and wheels sees in any gear, forward or reverse, held against its rating.
  *
- * @param gear the gear that loads the parts most: the shortest one, or reverse where that is shorter
+ * @param train the gear train
  * @param input the greatest torque at the transmission's input, with a converter at stall, or what is missing
  * @param surface the ground whose grip sends torque back
  * @param path the loads, engine side first
  * @param assumptions what they rest on
  */
 public record LoadsAnswer(
-        DriveGear gear, Outcome<Torque> input, Surface surface, LoadPath path, List<Assumption> assumptions)
+        GearTrain train, Outcome<Torque> input, Surface surface, LoadPath path, List<Assumption> assumptions)
         implements Answer {
 
     private static final String UNRATED = "torque in parts without a rating";
@@ -54,20 +51,17 @@ public record LoadsAnswer(
     }
 
     private static LoadsAnswer answer(Combination combination, GearTrain train) {
-        DriveGear gear = train.gears().stream()
-                .max(Comparator.comparingDouble(each -> each.totalRatio() * each.efficiency()))
-                .orElseThrow();
         Surface surface = RoadGround.surface(combination);
         InputTorque input = InputTorque.of(combination, train);
         AxleSlip slip = AxleSlip.of(combination, surface);
-        LoadPath path = LoadedParts.of(combination, train, gear, input, slip);
+        LoadPath path = LoadedParts.of(combination, train, input, slip);
         LinkedHashSet<Assumption> all = new LinkedHashSet<>();
         RoadGround.surfaceAssumption(combination).ifPresent(all::add);
         all.add(surface.peakAssumption());
         all.addAll(input.assumptions());
         all.addAll(slip.assumptions());
-        all.addAll(gear.efficiencyAssumptions());
-        return new LoadsAnswer(gear, input.behindCoupling(), surface, path, List.copyOf(all));
+        train.gears().forEach(gear -> all.addAll(gear.efficiencyAssumptions()));
+        return new LoadsAnswer(train, input.behindCoupling(), surface, path, List.copyOf(all));
     }
 
     @Override
@@ -95,33 +89,30 @@ public record LoadsAnswer(
     @Override
     public List<Caution> cautions() {
         List<Caution> all = new ArrayList<>(RoadCautions.loads());
-        all.addAll(GearingCautions.of(tie()));
+        all.addAll(GearingCautions.of(train.transferCase().tie()));
         return all;
-    }
-
-    private AxleTie tie() {
-        boolean front = path.parts().stream().anyMatch(part -> part.part().startsWith("front"));
-        return front ? AxleTie.PART_TIME : AxleTie.REAR_ONLY;
     }
 
     @Override
     public Working working() {
-        Working.Builder working = Working.of("torque in every part in " + gear.label());
-        input.value().ifPresent(torque -> working.from(gear.wheelTorqueWorking(torque)));
+        Working.Builder working = Working.of("torque in every part");
+        input.value().ifPresent(torque -> working.from(train.lowest().wheelTorqueWorking(torque)));
         for (PartLoad part : path.parts()) {
             part.engineLimited()
                     .value()
                     .ifPresent(torque -> working.step(
-                            part.part() + ", by the engine",
+                            part.part() + " in " + part.gear() + ", by the engine",
                             "T = T_in x ratio x efficiency up to it x its share",
                             Figure.of(torque, Display.TORQUE)));
             part.slipLimited()
                     .value()
                     .ifPresent(torque -> working.step(
-                            part.part() + ", by tire slip",
+                            part.part() + " in " + part.gear() + ", by tire slip",
                             "T = mu W r / (ratio x efficiency behind it) x its share",
                             Figure.of(torque, Display.TORQUE)));
         }
-        return working.source(PartLoad.RULE).source(surface.peakAssumption().source()).build();
+        return working.source(PartLoad.RULE)
+                .source(surface.peakAssumption().source())
+                .build();
     }
 }

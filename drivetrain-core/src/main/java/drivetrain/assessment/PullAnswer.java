@@ -97,12 +97,11 @@ public record PullAnswer(
     public static Outcome<PullAnswer> at(Combination combination, Grade grade, Speed speed) {
         speed.requirePositive("road speed");
         return RoadGround.load(combination)
-                .then(load -> GearPulls.of(combination)
-                        .then(pulls -> answer(combination, load.on(grade), speed, pulls)));
+                .then(load ->
+                        GearPulls.of(combination).then(pulls -> answer(combination, load.on(grade), speed, pulls)));
     }
 
-    private static Outcome<PullAnswer> answer(
-            Combination combination, RoadLoad load, Speed speed, GearPulls pulls) {
+    private static Outcome<PullAnswer> answer(Combination combination, RoadLoad load, Speed speed, GearPulls pulls) {
         List<Row> rows = new ArrayList<>();
         for (GearPulls.Gear pull : pulls.gears()) {
             GradeHeld.of(pull.curve(), load, speed)

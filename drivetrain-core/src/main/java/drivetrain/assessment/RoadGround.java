@@ -37,11 +37,12 @@ final class RoadGround {
 
     /** The hint is made when a drag area is missing, not before. */
     private static final class Hint {
-        static final String DRAG_AREA = "the vehicle's drag area is not given; type it behind the vehicle, such as drag 1.4 m2 (from memory: "
-                + ReferenceTable.load("road/drag-area.csv").rows().stream()
-                        .map(row -> row.text("body") + " " + row.text("from") + " to " + row.text("to") + " m2")
-                        .collect(Collectors.joining(", "))
-                + ")";
+        static final String DRAG_AREA =
+                "the vehicle's drag area is not given; type it behind the vehicle, such as drag 1.4 m2 (from memory: "
+                        + ReferenceTable.load("road/drag-area.csv").rows().stream()
+                                .map(row -> row.text("body") + " " + row.text("from") + " to " + row.text("to") + " m2")
+                                .collect(Collectors.joining(", "))
+                        + ")";
     }
 
     static Outcome<Mass> mass(Combination combination) {
@@ -53,10 +54,12 @@ final class RoadGround {
     }
 
     static Outcome<Area> dragArea(Combination combination) {
-        return combination.needVehicle().then(vehicle -> vehicle.road()
-                .dragArea()
-                .<Outcome<Area>>map(Outcome::of)
-                .orElseGet(() -> Outcome.notEvaluated(Hint.DRAG_AREA)));
+        return combination
+                .needVehicle()
+                .then(vehicle -> vehicle.road()
+                        .dragArea()
+                        .<Outcome<Area>>map(Outcome::of)
+                        .orElseGet(() -> Outcome.notEvaluated(Hint.DRAG_AREA)));
     }
 
     static Surface surface(Combination combination) {
@@ -72,7 +75,10 @@ final class RoadGround {
         return mass(combination)
                 .then(mass -> dragArea(combination)
                         .map(area -> RoadLoad.level(
-                                mass, surface(combination), area, air(combination).density())));
+                                mass,
+                                surface(combination),
+                                area,
+                                air(combination).density())));
     }
 
     /** How the weight divides between the axles. */

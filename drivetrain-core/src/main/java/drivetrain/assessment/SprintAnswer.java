@@ -91,7 +91,8 @@ public record SprintAnswer(
             Combination combination, Speed target, RoadLoad load, GearPulls pulls, DriveGrip grip) {
         Vehicle vehicle = combination.needVehicle().orThrow();
         List<GearPulls.Gear> gears = pulls.gears().stream()
-                .filter(pull -> pull.gear().range() == Range.HIGH && !pull.gear().auxiliaryEngaged())
+                .filter(pull ->
+                        pull.gear().range() == Range.HIGH && !pull.gear().auxiliaryEngaged())
                 .toList();
         List<ForceCurve> curves = gears.stream().map(GearPulls.Gear::curve).toList();
         List<ShiftPoint> shifts = ShiftPoint.of(curves);
@@ -99,12 +100,7 @@ public record SprintAnswer(
         List<Assumption> assumptions = assumptions(combination, vehicle, pulls, grip);
         return SpeedRun.toSpeed(plan, target, marks(target))
                 .map(run -> new SprintAnswer(
-                        run,
-                        SpeedRun.overDistance(plan, QUARTER_MILE, List.of()),
-                        shifts,
-                        load,
-                        grip,
-                        assumptions));
+                        run, SpeedRun.overDistance(plan, QUARTER_MILE, List.of()), shifts, load, grip, assumptions));
     }
 
     private static List<Speed> marks(Speed target) {
@@ -187,10 +183,11 @@ public record SprintAnswer(
                     Figure.of(phase.effectiveMass(), Display.MASS),
                     "m + (I_e i^2 e + I_w) / r^2");
         }
-        run.marks().forEach(mark -> working.step(
-                "time to " + mark.speed().format(Speed.MILE_PER_HOUR, 0),
-                "t = integral of m_e dv / (F - R - D)",
-                Figure.of(mark.time(), Display.RUN_TIME)));
+        run.marks()
+                .forEach(mark -> working.step(
+                        "time to " + mark.speed().format(Speed.MILE_PER_HOUR, 0),
+                        "t = integral of m_e dv / (F - R - D)",
+                        Figure.of(mark.time(), Display.RUN_TIME)));
         return working.step("distance covered", "x = integral of v dt", Figure.of(run.distance(), Display.RUN_LENGTH))
                 .source(MOTION)
                 .source(EffectiveMass.SOURCE)

@@ -75,7 +75,8 @@ public record TopAnswer(
     }
 
     private static Outcome<TopAnswer> answer(Combination combination, RoadLoad load, GearPulls pulls) {
-        List<Row> rows = pulls.gears().stream().map(gear -> row(gear, load, pulls)).toList();
+        List<Row> rows =
+                pulls.gears().stream().map(gear -> row(gear, load, pulls)).toList();
         Optional<Row> fastest = rows.stream()
                 .filter(row -> row.top().value().isPresent())
                 .max(Comparator.comparing(row -> row.top().orThrow().speed()));
@@ -83,22 +84,33 @@ public record TopAnswer(
                 .map(best -> {
                     List<Assumption> assumptions = new ArrayList<>(RoadGround.loadAssumptions(combination));
                     assumptions.addAll(pulls.assumptions());
-                    return new TopAnswer(load, pulls.rolling(), best, rows, assumptions, findings(combination, pulls, best));
+                    return new TopAnswer(
+                            load, pulls.rolling(), best, rows, assumptions, findings(combination, pulls, best));
                 });
     }
 
     private static Row row(GearPulls.Gear pull, RoadLoad load, GearPulls pulls) {
         Outcome<TopSpeed> top = TopSpeed.of(pull.curve(), load);
-        Outcome<AngularSpeed> engine =
-                top.map(found -> pull.gear().engineSpeedAt(found.speed(), pulls.rolling().radius()));
+        Outcome<AngularSpeed> engine = top.map(found ->
+                pull.gear().engineSpeedAt(found.speed(), pulls.rolling().radius()));
         return new Row(
-                pull.gear(), pull.curve(), top, engine, engine.map(speed -> pull.gear().driveshaftSpeedAt(speed)));
+                pull.gear(),
+                pull.curve(),
+                top,
+                engine,
+                engine.map(speed -> pull.gear().driveshaftSpeedAt(speed)));
     }
 
     private static List<Finding> findings(Combination combination, GearPulls pulls, Row best) {
         List<Finding> findings = new ArrayList<>();
-        combination.tire().ifPresent(tire -> findings.add(
-                TireChecks.speed("reachable top", tire.item(), best.top().orThrow().speed())));
+        combination
+                .tire()
+                .ifPresent(tire -> findings.add(DriveChecks.leftToTheDriver(
+                        TireChecks.speed(
+                                "reachable top",
+                                tire.item(),
+                                best.top().orThrow().speed()),
+                        "the vehicle goes faster than the tire may; the driver must keep below the tire's limit")));
         findings.addAll(pulls.engine().findings());
         return findings;
     }
@@ -115,8 +127,9 @@ public record TopAnswer(
         GradeHeld.of(fastest.curve(), load, top.speed()).value().ifPresent(held -> working.from(held.working(load)));
         return working.from(rolling.working())
                 .from(fastest.gear().engineSpeedWorking(top.speed(), rolling.radius()))
-                .source(Source.derived(
-                        "top speed in a gear: the highest speed at which the driving force meets the resistance, or the end of the gear"))
+                .source(
+                        Source.derived(
+                                "top speed in a gear: the highest speed at which the driving force meets the resistance, or the end of the gear"))
                 .build();
     }
 }

@@ -13,11 +13,16 @@
  *   <li>An automatic with an unlocked converter turns faster: n / (speed ratio), the speed ratio being turbine speed over pump speed, below 1.
  *   <li>Crawl speed: v = idle speed &middot; r / crawl ratio, clutch engaged. A converter slips at that load, so an automatic creeps slower.
  *   <li>Wheel torque: engine torque x total ratio x the efficiency of every stage, for all driven wheels together.
+ *   <li>Driving force: wheel torque / rolling radius, which is what keeps force x road speed = torque x wheel speed. With a converter the greater of
+ *       open and locked, where it can lock.
+ *   <li>Power at the crank: road resistance x road speed / efficiency of the gear; with a converter that never locks, what its pump takes up for that.
+ *   <li>Torque at a naturally aspirated spark-ignition engine in the order's air: stated torque over the factor of SAE J1349. Other engines: as stated, flagged.
+ *   <li>Torque in a part: the greatest, over all gears, of the lesser of engine and tire slip.
  * </ul>
  *
  * <h2>What it leaves out</h2>
- * Whether the engine can hold the speed (road load), the strength of shafts and axles, grip. A figure for the torque at a wheel is what the engine can
- * send, not what the ground can take.
+ * Boost that builds up, engine response, shock, wheel hop, side slopes. A figure for the torque at a wheel is what the engine can send; what a part sees is a
+ * question of its own.
  */
 @NullMarked
 package drivetrain.assessment;

@@ -76,8 +76,7 @@ final class AirText {
     private void readValue(String key, int start, String given) {
         try {
             if (key.equals(ALTITUDE)) {
-                altitude = Optional.of(
-                        Length.parse(given).requireBetween(ALTITUDE, LOWEST, HIGHEST, Length.METER));
+                altitude = Optional.of(Length.parse(given).requireBetween(ALTITUDE, LOWEST, HIGHEST, Length.METER));
             } else {
                 temperature = Optional.of(requirePlausible(Temperature.parse(given)));
             }

@@ -18,8 +18,8 @@ import java.util.function.Function;
 public final class PartKind<T> {
 
     /** A vehicle: masses, axle loads, speedometer. */
-    public static final PartKind<Vehicle> VEHICLE =
-            new PartKind<>("vehicle", "vehicles", "mass 2150 kg front 1250 kg rear 1700 kg drag 1.4 m2", Vehicle::parse);
+    public static final PartKind<Vehicle> VEHICLE = new PartKind<>(
+            "vehicle", "vehicles", "mass 2150 kg front 1250 kg rear 1700 kg drag 1.4 m2", Vehicle::parse);
 
     /** An engine. */
     public static final PartKind<Engine> ENGINE = new PartKind<>(

@@ -44,10 +44,10 @@ public record RoadData(
      * @throws drivetrain.refusal.RefusedException if a value is out of range, or the share of the weight puts the center of gravity outside the wheelbase
      */
     public RoadData {
-        dragArea.ifPresent(value ->
-                value.requireBetween("drag area", RoadLoad.LEAST_DRAG_AREA, RoadLoad.MOST_DRAG_AREA, Area.SQUARE_METER));
-        wheelbase.ifPresent(value -> value.requireBetween(
-                "wheelbase", AxleBalance.SHORTEST, AxleBalance.LONGEST, Length.MILLIMETER));
+        dragArea.ifPresent(value -> value.requireBetween(
+                "drag area", RoadLoad.LEAST_DRAG_AREA, RoadLoad.MOST_DRAG_AREA, Area.SQUARE_METER));
+        wheelbase.ifPresent(value ->
+                value.requireBetween("wheelbase", AxleBalance.SHORTEST, AxleBalance.LONGEST, Length.MILLIMETER));
         centerOfGravity.ifPresent(value -> value.requireBetween(
                 "height of the center of gravity", AxleBalance.LOWEST, AxleBalance.HIGHEST, Length.MILLIMETER));
         frontShare.ifPresent(AxleBalance::requireShare);

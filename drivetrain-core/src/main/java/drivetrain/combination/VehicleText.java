@@ -30,8 +30,9 @@ final class VehicleText {
     private static final List<String> KEYS =
             List.of("mass", "front", "rear", DUAL, "drag", "wheelbase", "cg", SPLIT, "engine-inertia", "wheel-inertia");
     private static final Pattern WORD = Pattern.compile("\\S+");
-    private static final String ALLOWED = "mass, front and rear, each with a mass such as 1700 kg; dual; drag with an area such as 1.4 m2; "
-            + "wheelbase and cg with a length; split with the front axle's share such as 54 %; engine-inertia and wheel-inertia in kg m2";
+    private static final String ALLOWED =
+            "mass, front and rear, each with a mass such as 1700 kg; dual; drag with an area such as 1.4 m2; "
+                    + "wheelbase and cg with a length; split with the front axle's share such as 54 %; engine-inertia and wheel-inertia in kg m2";
 
     private final String text;
     private final List<MatchResult> words;
@@ -132,7 +133,8 @@ final class VehicleText {
     }
 
     private double percent(String given) {
-        String number = given.endsWith("%") ? given.substring(0, given.length() - 1).strip() : "";
+        String number =
+                given.endsWith("%") ? given.substring(0, given.length() - 1).strip() : "";
         return DecimalText.parse(number)
                         .orElseThrow(() -> Refusal.of("load split", given, "is not a percentage")
                                 .allowing("the front axle's share of the weight, such as 54 %")

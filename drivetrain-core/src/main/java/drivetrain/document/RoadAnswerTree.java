@@ -42,13 +42,18 @@ final class RoadAnswerTree {
         tree.with("gear", answer.fastest().gear().label())
                 .with("topSpeed", answer.fastest().top().orThrow().speed(), Display.ROAD_SPEED)
                 .with("driveshaftSpeed", answer.fastest().driveshaftSpeed().orThrow(), Display.ROTATION)
-                .withList("gears", answer.rows(), (into, row) -> into.with("gear", row.gear().label())
-                        .withOutcome("topSpeed", row.top(), (inner, top) -> inner.with(
-                                        "speed", top.speed(), Display.ROAD_SPEED)
-                                .with("limit", top.limit().label())
-                                .with("powerAtWheels", top.power(), Display.POWER))
-                        .withOutcome("engineSpeed", row.engineSpeed(), Display.ROTATION)
-                        .withOutcome("driveshaftSpeed", row.driveshaftSpeed(), Display.ROTATION));
+                .withList(
+                        "gears",
+                        answer.rows(),
+                        (into, row) -> into.with("gear", row.gear().label())
+                                .withOutcome(
+                                        "topSpeed",
+                                        row.top(),
+                                        (inner, top) -> inner.with("speed", top.speed(), Display.ROAD_SPEED)
+                                                .with("limit", top.limit().label())
+                                                .with("powerAtWheels", top.power(), Display.POWER))
+                                .withOutcome("engineSpeed", row.engineSpeed(), Display.ROTATION)
+                                .withOutcome("driveshaftSpeed", row.driveshaftSpeed(), Display.ROTATION));
     }
 
     static void grip(FigureTree tree, GripAnswer answer) {
@@ -61,26 +66,29 @@ final class RoadAnswerTree {
                                 .with("force", row.sliding(), Display.FORCE)
                                 .with("peakForce", row.peak(), Display.FORCE)
                                 .withOutcome("steepest", row.steepest(), RoadAnswerTree::grade))
-                .withOutcome("engine", answer.engine(), (into, limit) -> into.with("gear", limit.gear())
-                        .with("force", limit.force(), Display.FORCE)
-                        .withOutcome("steepest", limit.steepest(), RoadAnswerTree::grade));
+                .withOutcome(
+                        "engine",
+                        answer.engine(),
+                        (into, limit) -> into.with("gear", limit.gear())
+                                .with("force", limit.force(), Display.FORCE)
+                                .withOutcome("steepest", limit.steepest(), RoadAnswerTree::grade));
     }
 
     static void loads(FigureTree tree, LoadsAnswer answer) {
-        tree.with("gear", answer.gear().label())
-                .withOutcome("inputTorque", answer.input(), Display.TORQUE)
-                .withOptional(
-                        "weakest",
-                        answer.path().weakest(),
-                        (into, part) -> into.with("weakest", part.part()))
-                .withList("parts", answer.path().parts(), (into, part) -> into.with("part", part.part())
-                        .withOutcome("engineLimited", part.engineLimited(), Display.TORQUE)
-                        .withOutcome("slipLimited", part.slipLimited(), Display.TORQUE)
-                        .withOutcome("torque", part.governing(), Display.TORQUE)
-                        .withOptional(
-                                "rating",
-                                part.rating(),
-                                (inner, torque) -> inner.with("rating", torque, Display.TORQUE)));
+        tree.withOutcome("inputTorque", answer.input(), Display.TORQUE)
+                .withOptional("weakest", answer.path().weakest(), (into, part) -> into.with("weakest", part.part()))
+                .withList(
+                        "parts",
+                        answer.path().parts(),
+                        (into, part) -> into.with("part", part.part())
+                                .with("gear", part.gear())
+                                .withOutcome("engineLimited", part.engineLimited(), Display.TORQUE)
+                                .withOutcome("slipLimited", part.slipLimited(), Display.TORQUE)
+                                .withOutcome("torque", part.governing(), Display.TORQUE)
+                                .withOptional(
+                                        "rating",
+                                        part.rating(),
+                                        (inner, torque) -> inner.with("rating", torque, Display.TORQUE)));
     }
 
     static void converter(FigureTree tree, ConverterAnswer answer) {
@@ -91,9 +99,11 @@ final class RoadAnswerTree {
                 .with("heat", stall.heat(), Display.POWER)
                 .withOutcome("creepForce", answer.creepForce(), Display.FORCE)
                 .withOutcome("creepSpeed", answer.creepSpeed(), Display.CRAWL_SPEED)
-                .withOutcome("openCruise", answer.cruise(), (into, point) -> into.with(
-                                "engineSpeed", point.pumpSpeed(), Display.ROTATION)
-                        .with("speedRatio", point.speedRatio())
-                        .with("heat", point.heat(), Display.POWER));
+                .withOutcome(
+                        "openCruise",
+                        answer.cruise(),
+                        (into, point) -> into.with("engineSpeed", point.pumpSpeed(), Display.ROTATION)
+                                .with("speedRatio", point.speedRatio())
+                                .with("heat", point.heat(), Display.POWER));
     }
 }

@@ -10,7 +10,9 @@ import java.util.List;
 final class TransferCaseFields {
 
     static final PartReader<TransferCase> READER = PartReader.of(
-            PartKind.TRANSFER_CASE, List.of("high", "low", "drive", "efficiency", "inputRating", "outputRating"), TransferCaseFields::transferCase);
+            PartKind.TRANSFER_CASE,
+            List.of("high", "low", "drive", "efficiency", "inputRating", "outputRating"),
+            TransferCaseFields::transferCase);
 
     private TransferCaseFields() {}
 

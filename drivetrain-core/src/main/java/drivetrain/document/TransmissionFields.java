@@ -19,7 +19,8 @@ import java.util.OptionalDouble;
 final class TransmissionFields {
 
     /** The fields of a torque converter. */
-    static final List<String> CONVERTER = List.of("stallTorqueRatio", "lockUp", "slip", "speedRatio", "stallSpeed", "curve");
+    static final List<String> CONVERTER =
+            List.of("stallTorqueRatio", "lockUp", "slip", "speedRatio", "stallSpeed", "curve");
 
     /** The fields of a point of a converter's curve. */
     static final List<String> CURVE_POINT = List.of("speedRatio", "torqueRatio", "capacity");
@@ -95,8 +96,7 @@ final class TransmissionFields {
         boolean lockUp = fields.optional("lockUp", Value::flag).orElse(false);
         Optional<AngularSpeed> stallSpeed = fields.optional("stallSpeed", speed -> speed.quantity(AngularSpeed.KIND));
         Optional<ConverterCurve> curve = fields.optional("curve", TransmissionFields::curve);
-        return fields.made(
-                () -> new Converter(optional(stall), lockUp, optional(speedRatio), stallSpeed, curve));
+        return fields.made(() -> new Converter(optional(stall), lockUp, optional(speedRatio), stallSpeed, curve));
     }
 
     private static ConverterCurve curve(Value value) {

@@ -46,7 +46,8 @@ public record AxleRatings(Optional<Torque> ringAndPinion, Optional<Torque> halfS
     }
 
     String words() {
-        return PartName.torqueWords(RING, ringAndPinion) + PartName.torqueWords(SHAFT, halfShaft)
+        return PartName.torqueWords(RING, ringAndPinion)
+                + PartName.torqueWords(SHAFT, halfShaft)
                 + PartName.torqueWords(JOINT, joint);
     }
 }

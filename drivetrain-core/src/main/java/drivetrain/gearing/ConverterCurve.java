@@ -93,10 +93,7 @@ public record ConverterCurve(List<Point> points) {
         for (TableRow row : Shape.TABLE.rows()) {
             double multiplied = 1.0 + (stallTorqueRatio - 1.0) * row.number("gain");
             double torqueRatio = Math.min(multiplied, row.number("cap"));
-            points.add(new Point(
-                    row.number("speedRatio"),
-                    torqueRatio,
-                    stallCapacity.times(row.number("capacity"))));
+            points.add(new Point(row.number("speedRatio"), torqueRatio, stallCapacity.times(row.number("capacity"))));
         }
         return new ConverterCurve(points);
     }
@@ -121,7 +118,8 @@ public record ConverterCurve(List<Point> points) {
      */
     public double torqueRatioAt(double speedRatio) {
         int i = piece(speedRatio);
-        return between(i, speedRatio, points.get(i).torqueRatio(), points.get(i + 1).torqueRatio());
+        return between(
+                i, speedRatio, points.get(i).torqueRatio(), points.get(i + 1).torqueRatio());
     }
 
     /**
@@ -137,7 +135,10 @@ public record ConverterCurve(List<Point> points) {
     double capacitySi(double speedRatio) {
         int i = piece(speedRatio);
         return between(
-                i, speedRatio, points.get(i).capacity().si(), points.get(i + 1).capacity().si());
+                i,
+                speedRatio,
+                points.get(i).capacity().si(),
+                points.get(i + 1).capacity().si());
     }
 
     private int piece(double speedRatio) {
@@ -180,7 +181,8 @@ public record ConverterCurve(List<Point> points) {
 
     /** Where the law of the converter comes from. */
     static Source source() {
-        return Source.derived("similarity: at one speed ratio the torque goes with the square of the speed, n = K sqrt(T)");
+        return Source.derived(
+                "similarity: at one speed ratio the torque goes with the square of the speed, n = K sqrt(T)");
     }
 
     String words() {
@@ -188,7 +190,8 @@ public record ConverterCurve(List<Point> points) {
     }
 
     private static String shown(Point point) {
-        return DecimalText.shortest(point.speedRatio()) + ":" + DecimalText.shortest(point.torqueRatio()) + ":" + k(point.capacity());
+        return DecimalText.shortest(point.speedRatio()) + ":" + DecimalText.shortest(point.torqueRatio()) + ":"
+                + k(point.capacity());
     }
 
     private static String k(CapacityFactor capacity) {

@@ -53,7 +53,8 @@ public record ConverterMatch(ConverterCurve curve, Point stall, List<Point> full
          * @return power in less power out
          */
         public Power heat() {
-            return Power.ofWatts(pumpTorque.at(pumpSpeed).si() - turbineTorque.at(turbineSpeed).si());
+            return Power.ofWatts(pumpTorque.at(pumpSpeed).si()
+                    - turbineTorque.at(turbineSpeed).si());
         }
     }
 
@@ -68,9 +69,14 @@ public record ConverterMatch(ConverterCurve curve, Point stall, List<Point> full
      *
      * @param lowest the slowest speed at which its torque is known
      * @param highest the highest speed
-     * @param torque its torque between them
+     * @param torque its torque between them, in the air in which it runs
+     * @param rated its torque between them in the air in which a converter's stall speed is stated
      */
-    public record FullLoad(AngularSpeed lowest, AngularSpeed highest, Function<AngularSpeed, Torque> torque) {}
+    public record FullLoad(
+            AngularSpeed lowest,
+            AngularSpeed highest,
+            Function<AngularSpeed, Torque> torque,
+            Function<AngularSpeed, Torque> rated) {}
 
     /**
      * Matches a converter with an engine.
@@ -84,15 +90,16 @@ public record ConverterMatch(ConverterCurve curve, Point stall, List<Point> full
             return match(converter.curve().get(), engine, List.of());
         }
         if (converter.stallSpeed().isEmpty() || converter.stallTorqueRatio().isEmpty()) {
-            return Outcome.notEvaluated("the converter's curve is not given, nor its stall speed and stall torque ratio; "
-                    + "type them behind the transmission: converter stall 2.0 stall-speed 2200 rpm");
+            return Outcome.notEvaluated(
+                    "the converter's curve is not given, nor its stall speed and stall torque ratio; "
+                            + "type them behind the transmission: converter stall 2.0 stall-speed 2200 rpm");
         }
         AngularSpeed speed = converter.stallSpeed().get();
         if (speed.isLessThan(engine.lowest()) || speed.isGreaterThan(engine.highest())) {
             return Outcome.notEvaluated("the engine's torque is not known at the converter's stall speed of "
                     + speed.format(AngularSpeed.RPM, 0));
         }
-        double root = Math.sqrt(engine.torque().apply(speed).si());
+        double root = Math.sqrt(engine.rated().apply(speed).si());
         CapacityFactor stall = CapacityFactor.ofRadiansPerSecondPerRootNewtonMeter(speed.si() / root);
         return match(
                 ConverterCurve.estimate(converter.stallTorqueRatio().getAsDouble(), stall),
@@ -100,8 +107,7 @@ public record ConverterMatch(ConverterCurve curve, Point stall, List<Point> full
                 List.of(ConverterCurve.estimateAssumption()));
     }
 
-    private static Outcome<ConverterMatch> match(
-            ConverterCurve curve, FullLoad engine, List<Assumption> assumptions) {
+    private static Outcome<ConverterMatch> match(ConverterCurve curve, FullLoad engine, List<Assumption> assumptions) {
         UnivariateFunction surplus = surplus(curve, engine, 0.0);
         if (surplus.value(engine.lowest().si()) < 0.0) {
             return Outcome.notEvaluated(
@@ -116,14 +122,20 @@ public record ConverterMatch(ConverterCurve curve, Point stall, List<Point> full
         List<Point> points = new ArrayList<>();
         for (double speedRatio : grid(curve)) {
             UnivariateFunction balance = surplus(curve, engine, speedRatio);
-            if (balance.value(engine.highest().si()) > 0.0 || balance.value(engine.lowest().si()) < 0.0) {
+            if (balance.value(engine.highest().si()) > 0.0
+                    || balance.value(engine.lowest().si()) < 0.0) {
                 break;
             }
             double pump = new BrentSolver(TOLERANCE)
-                    .solve(MOST_EVALUATIONS, balance, engine.lowest().si(), engine.highest().si());
+                    .solve(
+                            MOST_EVALUATIONS,
+                            balance,
+                            engine.lowest().si(),
+                            engine.highest().si());
             Point point = at(curve, speedRatio, pump);
             if (points.isEmpty()
-                    || point.turbineSpeed().isGreaterThan(points.get(points.size() - 1).turbineSpeed())) {
+                    || point.turbineSpeed()
+                            .isGreaterThan(points.get(points.size() - 1).turbineSpeed())) {
                 points.add(point);
             }
         }
@@ -132,7 +144,8 @@ public record ConverterMatch(ConverterCurve curve, Point stall, List<Point> full
 
     private static UnivariateFunction surplus(ConverterCurve curve, FullLoad engine, double speedRatio) {
         double k = curve.capacitySi(speedRatio);
-        return pump -> engine.torque().apply(AngularSpeed.ofRadiansPerSecond(pump)).si() - pump * pump / (k * k);
+        return pump ->
+                engine.torque().apply(AngularSpeed.ofRadiansPerSecond(pump)).si() - pump * pump / (k * k);
     }
 
     private static List<Double> grid(ConverterCurve curve) {
@@ -188,7 +201,8 @@ public record ConverterMatch(ConverterCurve curve, Point stall, List<Point> full
      */
     public Torque turbineTorqueAt(AngularSpeed turbine) {
         int i = 0;
-        while (i < fullLoad.size() - 2 && turbine.isGreaterThan(fullLoad.get(i + 1).turbineSpeed())) {
+        while (i < fullLoad.size() - 2
+                && turbine.isGreaterThan(fullLoad.get(i + 1).turbineSpeed())) {
             i++;
         }
         if (fullLoad.size() == 1) {
@@ -268,15 +282,25 @@ public record ConverterMatch(ConverterCurve curve, Point stall, List<Point> full
      */
     public Working working() {
         return Working.of("converter behind the engine")
-                .input("capacity factor at stall", "K", Figure.of(curve.points().get(0).capacity(), Display.CAPACITY), "curve")
+                .input(
+                        "capacity factor at stall",
+                        "K",
+                        Figure.of(curve.points().get(0).capacity(), Display.CAPACITY),
+                        "curve")
                 .input("torque ratio at stall", "m", Figure.plain(curve.stallTorqueRatio(), 2), "curve")
                 .step(
                         "stall speed",
                         "n at which the engine's torque T(n) = (n / K)^2, by root finding",
                         Figure.of(stall.pumpSpeed(), Display.ROTATION))
                 .step("engine torque at stall", "T = (n / K)^2", Figure.of(stall.pumpTorque(), Display.TORQUE))
-                .step("torque behind the converter at stall", "T_t = m T", Figure.of(stall.turbineTorque(), Display.TORQUE))
-                .step("heat at stall", "P = T n, none of it leaves the converter", Figure.of(stall.heat(), Display.POWER))
+                .step(
+                        "torque behind the converter at stall",
+                        "T_t = m T",
+                        Figure.of(stall.turbineTorque(), Display.TORQUE))
+                .step(
+                        "heat at stall",
+                        "P = T n, none of it leaves the converter",
+                        Figure.of(stall.heat(), Display.POWER))
                 .source(SOURCE)
                 .build();
     }

@@ -28,8 +28,7 @@ public record TransferCase(
     private static final String ALLOWED =
             "the ratio of high range, the ratio of low range, part-time, open, locked or rear-only, efficiency PERCENT, rating TORQUE, output-rating TORQUE; or none";
     private static final List<String> KEYWORDS =
-            List.of(
-            "part-time", "open", "locked", "rear-only", "efficiency", "rating", "output-rating", PartName.NONE);
+            List.of("part-time", "open", "locked", "rear-only", "efficiency", "rating", "output-rating", PartName.NONE);
     private static final TransferCase NONE = new TransferCase(
             PartName.NONE, Ratio.of(1.0), Optional.empty(), AxleTie.REAR_ONLY, Optional.of(Efficiency.of(1.0)));
 
@@ -60,8 +59,7 @@ public record TransferCase(
      * @param efficiency the efficiency in either range, where known
      * @throws drivetrain.refusal.RefusedException if the ratios are refused
      */
-    public TransferCase(
-            String name, Ratio high, Optional<Ratio> low, AxleTie tie, Optional<Efficiency> efficiency) {
+    public TransferCase(String name, Ratio high, Optional<Ratio> low, AxleTie tie, Optional<Efficiency> efficiency) {
         this(name, high, low, tie, efficiency, Optional.empty(), Optional.empty());
     }
 

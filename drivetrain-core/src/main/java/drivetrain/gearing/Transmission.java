@@ -1,7 +1,7 @@
 package drivetrain.gearing;
 
-import drivetrain.refusal.Refusal;
 import drivetrain.quantity.Torque;
+import drivetrain.refusal.Refusal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -14,7 +14,7 @@ import java.util.OptionalInt;
  * @param reverse the reverse ratio without a sign, where known
  * @param coupling clutch or converter
  * @param efficiency the efficiency of the whole box, where known; else the default of each gear is taken and flagged
- * @param inputRating the greatest torque that its maker allows at its input, where known
+ * @param inputRating the greatest torque that its maker allows at its input, behind a converter at stall, where known
  */
 public record Transmission(
         String name,

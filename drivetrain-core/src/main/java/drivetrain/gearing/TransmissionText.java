@@ -67,8 +67,8 @@ final class TransmissionText {
     }
 
     static Converter converter(String text) {
-        TransmissionText reader = new TransmissionText(
-                Literal.of("converter", text, CONVERTER_ALLOWED, CONVERTER_KEYWORDS));
+        TransmissionText reader =
+                new TransmissionText(Literal.of("converter", text, CONVERTER_ALLOWED, CONVERTER_KEYWORDS));
         reader.converter = Optional.of(true);
         while (reader.literal.hasNext()) {
             reader.readConverterWord(reader.literal.position());
@@ -220,10 +220,18 @@ final class TransmissionText {
     }
 
     private Transmission build() {
-        Coupling coupling =
-                converter.orElse(false) ? readConverter() : new Clutch(converter.isPresent(), clutchRating);
+        Coupling coupling = converter.orElse(false) ? readConverter() : new Clutch(converter.isPresent(), clutchRating);
         Transmission unnamed = new Transmission("", forward, reverse, coupling, efficiency, rating);
         return new Transmission(unnamed.text(), forward, reverse, coupling, efficiency, rating);
+    }
+
+    private Converter readConverter() {
+        if (curve.isPresent()
+                && stall.isPresent()
+                && stall.getAsDouble() != curve.get().stallTorqueRatio()) {
+            throw literal.refusal("has a stall torque ratio that is not the first one of its curve", 0);
+        }
+        return new Converter(stall, lockUp.orElse(false), speedRatio, stallSpeed, curve);
     }
 
     private void requireFirst(boolean first, String what, int position) {

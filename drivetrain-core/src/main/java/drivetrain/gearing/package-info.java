@@ -18,6 +18,8 @@
  *       rpm this is the trade's {@code rpm = 336 mph i / d}: 63360 in / (60 pi) = 336.135. It wants the rolling diameter, not the overall one.
  *   <li>Driveshaft {@code n_s = n_e / (i_g i_a i_r)}: in an overdriven gear faster than the engine.
  *   <li>Unlocked converter at cruise: {@code n_e = i n_w / nu} with the speed ratio {@code nu} = turbine / pump = 1 - slip.
+ *   <li>Converter behind an engine: at one speed ratio the pump takes up {@code T = (n / K)^2}; stall and full load where that is the engine's torque, by Brent's
+ *       method; turbine torque = torque ratio x T; heat = power in less power out. Where only the stall speed is known, {@code K = n / sqrt(T)} there and a common shape.
  *   <li>Crawl ratio: the greatest total ratio of a forward gear. An overdrive is disengaged; an underdrive counts, engaged, because it stands ahead of the
  *       transfer case and can be used in low range. A converter raises the torque at a standstill by its stall torque ratio, never the crawl ratio.
  *   <li>{@code T_s = T_e i_g i_a i_r e_g e_a e_r}, {@code T_x = T_s i_x e_x}, {@code T_w = T_x i_h e_h}: power out = efficiency x power in, stage by stage. A hub
@@ -47,7 +49,7 @@
  *
  * <h2>What it leaves out</h2>
  * Tire slip; losses that depend on speed, load or oil temperature; the torque that winds up between tied axles in a turn; inertia (a torque during a
- * shift is higher); converter characteristics between standstill and cruise; strength of the parts; planetary center differentials that split
+ * shift is higher); the strength of parts beyond their makers' ratings; planetary center differentials that split
  * unevenly; speedometers driven ahead of the transfer case, which read high in low range.
  */
 @NullMarked

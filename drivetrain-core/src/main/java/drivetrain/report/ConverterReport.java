@@ -23,9 +23,12 @@ public final class ConverterReport {
      */
     public static Report of(ConverterAnswer answer, UnitSystem units) {
         ConverterMatch.Point stall = answer.match().stall();
-        String sentence = "At stall the engine turns " + Figure.of(stall.pumpSpeed(), Display.ROTATION).text(units)
-                + " and the converter sends " + Figure.of(stall.turbineTorque(), Display.TORQUE).text(units)
-                + " into the transmission, while " + Figure.of(stall.heat(), Display.POWER).text(units)
+        String sentence = "At stall the engine turns "
+                + Figure.of(stall.pumpSpeed(), Display.ROTATION).text(units)
+                + " and the converter sends "
+                + Figure.of(stall.turbineTorque(), Display.TORQUE).text(units)
+                + " into the transmission, while "
+                + Figure.of(stall.heat(), Display.POWER).text(units)
                 + " heat its oil.";
         List<Block> blocks = new ArrayList<>();
         blocks.add(Sentence.answer(sentence));

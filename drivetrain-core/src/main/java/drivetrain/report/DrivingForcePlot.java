@@ -54,7 +54,8 @@ public final class DrivingForcePlot {
             Function<DrivingForceAnswer.Point, Figure> height) {
         List<Curve> curves = new ArrayList<>();
         for (DrivingForceAnswer.Curve gear : answer.gears()) {
-            curves.add(new Curve(GearMark.of(gear.gear().number()), gear.gear().label(), points(gear.points(), height)));
+            curves.add(
+                    new Curve(GearMark.of(gear.gear().number()), gear.gear().label(), points(gear.points(), height)));
         }
         curves.add(new Curve(ROAD, "road load on the level", points(answer.resistance(), height)));
         List<Block> blocks = new ArrayList<>();

@@ -22,10 +22,12 @@ public final class GripReport {
      */
     public static Report of(GripAnswer answer, UnitSystem units) {
         GripAnswer.Row best = answer.rows().get(answer.rows().size() - 1);
-        String start = "On " + answer.surface().description() + " with " + best.layout().label();
+        String start = "On " + answer.surface().description() + " with "
+                + best.layout().label();
         String sentence = best.steepest()
                 .fold(
-                        grade -> start + " the tires hold a grade of " + grade.figure().text(units) + ".",
+                        grade -> start + " the tires hold a grade of "
+                                + grade.figure().text(units) + ".",
                         reason -> start + " the tires climb nothing: " + reason + ".");
         List<Block> blocks = new ArrayList<>();
         blocks.add(Sentence.answer(sentence));
@@ -37,7 +39,10 @@ public final class GripReport {
     private static List<Fact> facts(GripAnswer answer) {
         return List.of(
                 Fact.of("surface", "surface", answer.surface().description()),
-                Fact.of("sliding", "friction, sliding", Figure.plain(answer.surface().sliding(), 2)),
+                Fact.of(
+                        "sliding",
+                        "friction, sliding",
+                        Figure.plain(answer.surface().sliding(), 2)),
                 Fact.of("peak", "friction, peak", Figure.plain(answer.surface().peak(), 2)),
                 new Fact(
                         "engineForce",
@@ -46,7 +51,9 @@ public final class GripReport {
                 new Fact(
                         "engineGrade",
                         "grade that the engine holds in it",
-                        Cell.of(answer.engine().then(GripAnswer.EngineLimit::steepest).map(grade -> grade.figure()))));
+                        Cell.of(answer.engine()
+                                .then(GripAnswer.EngineLimit::steepest)
+                                .map(grade -> grade.figure()))));
     }
 
     private static Grid layouts(GripAnswer answer) {

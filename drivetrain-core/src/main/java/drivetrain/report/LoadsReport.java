@@ -28,7 +28,6 @@ public final class LoadsReport {
                 "detail",
                 "",
                 List.of(
-                        Fact.of("gear", "gear that loads the parts most", answer.gear().label()),
                         new Fact(
                                 "inputTorque",
                                 "torque at the transmission's input",
@@ -53,6 +52,7 @@ public final class LoadsReport {
         for (PartLoad part : answer.path().parts()) {
             rows.add(List.of(
                     Cell.of(part.part()),
+                    Cell.of(part.gear()),
                     Cell.of(part.engineLimited().map(torque -> Figure.of(torque, Display.TORQUE))),
                     Cell.of(part.slipLimited().map(torque -> Figure.of(torque, Display.TORQUE))),
                     Cell.of(part.governing().map(torque -> Figure.of(torque, Display.TORQUE))),
@@ -66,6 +66,7 @@ public final class LoadsReport {
                 "Torque in every part",
                 List.of(
                         Column.ofText("part", "part"),
+                        Column.ofText("gear", "worst in"),
                         Column.ofFigures("engineLimited", "by the engine"),
                         Column.ofFigures("slipLimited", "by tire slip"),
                         Column.ofFigures("torque", "at most"),

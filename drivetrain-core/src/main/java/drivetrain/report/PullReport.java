@@ -37,7 +37,8 @@ public final class PullReport {
                         : " on a grade of " + answer.load().grade().figure().text(units));
         return answer.holding()
                 .map(row -> row.gear().label() + " holds " + where + " with "
-                        + Figure.percent(row.reserve(), 0).text(units) + " of its driving force left over; the engine gives "
+                        + Figure.percent(row.reserve(), 0).text(units)
+                        + " of its driving force left over; the engine gives "
                         + Figure.of(answer.power().atCrank(), Display.POWER).text(units) + ".")
                 .orElse("No gear holds " + where + ".");
     }
@@ -50,10 +51,12 @@ public final class PullReport {
         facts.add(Fact.of(
                 "rolling", "rolling resistance", Figure.of(answer.load().rolling(answer.speed()), Display.FORCE)));
         facts.add(Fact.of("drag", "drag", Figure.of(answer.load().drag(answer.speed()), Display.FORCE)));
-        facts.add(Fact.of("climb", "weight along the grade", Figure.of(answer.load().climb(), Display.FORCE)));
+        facts.add(Fact.of(
+                "climb", "weight along the grade", Figure.of(answer.load().climb(), Display.FORCE)));
         facts.add(Fact.of(
                 "resistance", "whole resistance", Figure.of(answer.load().total(answer.speed()), Display.FORCE)));
-        facts.add(Fact.of("powerAtWheels", "power at the wheels", Figure.of(answer.power().atWheels(), Display.POWER)));
+        facts.add(Fact.of(
+                "powerAtWheels", "power at the wheels", Figure.of(answer.power().atWheels(), Display.POWER)));
         facts.add(Fact.of(
                 "powerAtCrank",
                 "power at the crank in " + answer.power().gear().label(),

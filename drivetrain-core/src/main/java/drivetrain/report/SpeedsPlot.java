@@ -28,7 +28,8 @@ public final class SpeedsPlot {
         for (int i = 0; i < fast.rows().size(); i++) {
             DriveGear gear = fast.rows().get(i).gear();
             if (!gear.reverse() && !gear.overdrive() && gear.range() == range) {
-                curves.add(new Curve(GearMark.of(gear.number()), gear.label(), List.of(point(slow, i), point(fast, i))));
+                curves.add(
+                        new Curve(GearMark.of(gear.number()), gear.label(), List.of(point(slow, i), point(fast, i))));
             }
         }
         LinePlot plot = new LinePlot("Road speed in each gear", "engine speed", "road speed", curves);

@@ -24,9 +24,10 @@ public final class SprintReport {
      */
     public static Report of(SprintAnswer answer, UnitSystem units) {
         SpeedRun run = answer.run();
-        String sentence = "From rest to " + Figure.of(run.speed(), Display.ROAD_SPEED).text(units) + " in "
-                + Figure.of(run.time(), Display.RUN_TIME).text(units) + " over "
-                + Figure.of(run.distance(), Display.RUN_LENGTH).text(units) + ".";
+        String sentence =
+                "From rest to " + Figure.of(run.speed(), Display.ROAD_SPEED).text(units) + " in "
+                        + Figure.of(run.time(), Display.RUN_TIME).text(units) + " over "
+                        + Figure.of(run.distance(), Display.RUN_LENGTH).text(units) + ".";
         List<Block> blocks = new ArrayList<>();
         blocks.add(Sentence.answer(sentence));
         blocks.add(new Facts("detail", "", facts(answer)));
@@ -48,7 +49,10 @@ public final class SprintReport {
                         "speed there",
                         Cell.of(answer.quarterMile().map(run -> Figure.of(run.speed(), Display.ROAD_SPEED)))),
                 Fact.of("driven", "driven by", answer.grip().layout().label()),
-                Fact.of("grip", "grip of the driven wheels", Figure.of(answer.grip().force(), Display.FORCE)),
+                Fact.of(
+                        "grip",
+                        "grip of the driven wheels",
+                        Figure.of(answer.grip().force(), Display.FORCE)),
                 Fact.of("surface", "surface", answer.load().surface().description()));
     }
 

@@ -26,7 +26,8 @@ public final class TopReport {
         String limit = top.limit() == TopSpeed.Limit.POWER
                 ? "where the engine has no more power than the road takes"
                 : "where the engine reaches its highest speed";
-        String sentence = "The vehicle reaches " + Figure.of(top.speed(), Display.ROAD_SPEED).text(units) + " in "
+        String sentence = "The vehicle reaches "
+                + Figure.of(top.speed(), Display.ROAD_SPEED).text(units) + " in "
                 + answer.fastest().gear().label() + ", " + limit + ".";
         List<Block> blocks = new ArrayList<>();
         blocks.add(Sentence.answer(sentence));

@@ -16,16 +16,18 @@ import java.util.Optional;
  * less.
  *
  * @param part the part, such as {@code rear half-shaft}
+ * @param gear the gear
  * @param engineLimited the torque at which the engine can load it, or what is missing
  * @param slipLimited the torque in it at which the tires slip, or what is missing
  * @param rating what its maker allows, where stated
  */
 public record PartLoad(
-        String part, Outcome<Torque> engineLimited, Outcome<Torque> slipLimited, Optional<Torque> rating) {
+        String part, String gear, Outcome<Torque> engineLimited, Outcome<Torque> slipLimited, Optional<Torque> rating) {
 
     /** The rule by which a part is loaded. */
-    public static final Source RULE = Source.handbook(
-            "a driveline maker's installation manual (2008): the lesser of low-gear torque and wheel-slip torque, whose efficiency divides");
+    public static final Source RULE = Source.handbook("a driveline maker's installation manual (2008)");
+
+    private static final double ROUNDING = 1e-9;
 
     private static final class Limits {
         static final double MARGINAL = ReferenceTable.load("road/limits.csv").rows().stream()
@@ -62,11 +64,12 @@ public record PartLoad(
      * The way of the torque through one part.
      *
      * @param part the part
+     * @param gear the gear
      * @param fromInput torque in it for each N·m at the transmission's input: ratio x efficiency up to it, times the share that it may have to carry
      * @param toWheels torque at the wheels that it drives for each N·m in it: ratio x efficiency behind it
      * @param wheelShare the share of the slipping wheels' torque that it carries: 1, or 1/2 for one of two half-shafts
      */
-    public record Path(String part, double fromInput, double toWheels, double wheelShare) {}
+    public record Path(String part, String gear, double fromInput, double toWheels, double wheelShare) {}
 
     /**
      * Works out the load on a part.
@@ -80,9 +83,28 @@ public record PartLoad(
     public static PartLoad of(Path path, Outcome<Torque> input, Outcome<Torque> wheelSlip, Optional<Torque> rating) {
         return new PartLoad(
                 path.part(),
+                path.gear(),
                 input.map(torque -> torque.times(path.fromInput())),
                 wheelSlip.map(torque -> torque.times(path.wheelShare() / path.toWheels())),
                 rating);
+    }
+
+    /**
+     * Returns the worse of two loads on one part in two gears.
+     *
+     * @param other the load in another gear
+     * @return the one with the greater torque; this one where they are equal or the other's is not known
+     */
+    public PartLoad worse(PartLoad other) {
+        Optional<Torque> mine = governing().value();
+        Optional<Torque> its = other.governing().value();
+        boolean less = its.isPresent() && (mine.isEmpty() || exceeds(its.get(), mine.get()));
+        return less ? other : this;
+    }
+
+    /** The gears give the same slip torque but for rounding. */
+    private static boolean exceeds(Torque one, Torque other) {
+        return one.si() > other.si() * (1.0 + ROUNDING);
     }
 
     /**
@@ -160,12 +182,12 @@ public record PartLoad(
      * Says the torque and what sets it.
      *
      * @param units the units of the sentence
-     * @return a phrase such as {@code 2100 lb·ft, set by tire slip}
+     * @return a phrase such as {@code 2100 lb·ft in 1st low, set by tire slip}
      */
     public String phrase(UnitSystem units) {
         return governing()
                 .fold(
-                        torque -> Figure.of(torque, Display.TORQUE).text(units) + ", set by "
+                        torque -> Figure.of(torque, Display.TORQUE).text(units) + " in " + gear + ", set by "
                                 + limit().map(Limit::label).orElse("nothing known"),
                         reason -> "not evaluated because " + reason);
     }

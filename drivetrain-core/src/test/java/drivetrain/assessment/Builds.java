@@ -26,7 +26,9 @@ final class Builds {
             .titled("Tourer")
             .with(Slot.VEHICLE, "wagon")
             .with(Slot.ENGINE, "440 hp at 5900 rpm, 430 lb-ft at 4400 rpm, idle 600 rpm, max 6600 rpm")
-            .with(Slot.TRANSMISSION, "4.03 2.36 1.53 1.15 0.85 0.67 reverse 3.06 converter stall 2.0 stall-speed 2300 rpm lockup slip 3 %")
+            .with(
+                    Slot.TRANSMISSION,
+                    "4.03 2.36 1.53 1.15 0.85 0.67 reverse 3.06 converter stall 2.0 stall-speed 2300 rpm lockup slip 3 %")
             .with(Slot.TRANSFER, "1.00 2.72 part-time")
             .with(Slot.REAR_AXLE, "41/11")
             .with(Slot.FRONT_AXLE, "41/11")

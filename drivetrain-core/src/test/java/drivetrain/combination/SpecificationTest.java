@@ -52,8 +52,13 @@ class SpecificationTest {
                 .without(Slot.TIRE);
 
         assertThat(order)
-                .isEqualTo(
-                        new Specification("Fence line", Map.of(Slot.HUBS, "none"), Optional.of("55 mph"), Optional.empty(), Optional.empty(), "slow work"));
+                .isEqualTo(new Specification(
+                        "Fence line",
+                        Map.of(Slot.HUBS, "none"),
+                        Optional.of("55 mph"),
+                        Optional.empty(),
+                        Optional.empty(),
+                        "slow work"));
         assertThat(order.titled("Other").notes()).isEqualTo("slow work");
     }
 

@@ -20,7 +20,7 @@ class TransmissionTest {
         Transmission transmission = Transmission.parse("4.03 2.36 1.53 1.15 0.85 0.67");
         assertThat(transmission.forward()).hasSize(6).first().isEqualTo(Ratio.of(4.03));
         assertThat(transmission.reverse()).isEmpty();
-        assertThat(transmission.coupling()).isEqualTo(new Clutch(false));
+        assertThat(transmission.coupling()).isEqualTo(new Clutch(false, Optional.empty()));
         assertThat(transmission.coupling().speedAssumptions())
                 .singleElement()
                 .satisfies(taken -> assertThat(taken.flagged()).isTrue());

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class LoadPathTest {
 
-    private static final PartLoad.Path SHAFT = new PartLoad.Path("rear driveshaft", 10.0, 3.8, 1.0);
+    private static final PartLoad.Path SHAFT = new PartLoad.Path("rear driveshaft", "1st low", 10.0, 3.8, 1.0);
     private static final Outcome<Torque> INPUT = Outcome.of(Torque.ofNewtonMeters(500.0));
     private static final Outcome<Torque> SLIP = Outcome.of(Torque.ofNewtonMeters(7600.0));
 
@@ -36,8 +36,10 @@ class LoadPathTest {
     /** Wheel torque is torque in the part x ratio x efficiency, so that the torque in the part is wheel torque over both. */
     @Test
     void efficiencyDividesOnTheSlipSide() {
-        PartLoad lossless = PartLoad.of(new PartLoad.Path("x", 1.0, 4.0, 1.0), INPUT, SLIP, Optional.empty());
-        PartLoad lossy = PartLoad.of(new PartLoad.Path("x", 1.0, 4.0 * 0.95, 1.0), INPUT, SLIP, Optional.empty());
+        PartLoad lossless =
+                PartLoad.of(new PartLoad.Path("x", "1st low", 1.0, 4.0, 1.0), INPUT, SLIP, Optional.empty());
+        PartLoad lossy =
+                PartLoad.of(new PartLoad.Path("x", "1st low", 1.0, 4.0 * 0.95, 1.0), INPUT, SLIP, Optional.empty());
         assertThat(lossy.slipLimited()
                         .orThrow()
                         .isGreaterThan(lossless.slipLimited().orThrow()))
@@ -75,7 +77,7 @@ class LoadPathTest {
     @Test
     void namesTheWeakestLink() {
         PartLoad strong = PartLoad.of(SHAFT, INPUT, SLIP, rating(4000.0));
-        PartLoad weak = PartLoad.of(new PartLoad.Path("pinion", 2.0, 3.8, 1.0), INPUT, SLIP, rating(1100.0));
+        PartLoad weak = PartLoad.of(new PartLoad.Path("pinion", "1st low", 2.0, 3.8, 1.0), INPUT, SLIP, rating(1100.0));
         PartLoad unrated = PartLoad.of(SHAFT, INPUT, SLIP, Optional.empty());
         LoadPath path = new LoadPath(List.of(strong, weak, unrated));
         assertThat(path.weakest()).contains(weak);
@@ -83,6 +85,28 @@ class LoadPathTest {
         assertThat(new LoadPath(List.of(unrated)).weakest()).isEmpty();
         assertThat(weak.phrase(UnitSystem.METRIC)).contains("set by engine");
         assertThat(weak.finding().statement()).contains("engine");
+    }
+
+    /** Tires that slip in the shortest gear hold in a taller one, where a part ahead of the gears then sees all that the engine gives. */
+    @Test
+    void countsTheGearThatLoadsAPartMost() {
+        PartLoad low =
+                PartLoad.of(new PartLoad.Path("input", "1st low", 1.0, 40.0, 1.0), INPUT, SLIP, Optional.empty());
+        PartLoad high =
+                PartLoad.of(new PartLoad.Path("input", "2nd high", 1.0, 8.0, 1.0), INPUT, SLIP, Optional.empty());
+        PartLoad unknown = PartLoad.of(
+                new PartLoad.Path("input", "reverse", 1.0, 8.0, 1.0),
+                Outcome.notEvaluated("no engine"),
+                Outcome.notEvaluated("no load"),
+                Optional.empty());
+        PartLoad worst = LoadPath.worst(List.of(
+                        new LoadPath(List.of(low)), new LoadPath(List.of(unknown)), new LoadPath(List.of(high))))
+                .parts()
+                .get(0);
+        assertThat(worst.gear()).isEqualTo("2nd high");
+        assertThat(worst.governing().orThrow().si()).isCloseTo(500.0, within(1e-9));
+        assertThat(unknown.worse(low)).isEqualTo(low);
+        assertThat(low.worse(low.worse(unknown))).isEqualTo(low);
     }
 
     @Test

@@ -89,7 +89,7 @@ class RoadWorkedExamplesTest {
         assertThat(expected).isCloseTo(1177.3, within(0.05));
         Torque wheels = Torque.ofPoundFeet(0.71 * 5000.0 * 15.5 / 12.0);
         PartLoad shaft = PartLoad.of(
-                new PartLoad.Path("rear driveshaft", 10.0, 4.10 * 0.95, 1.0),
+                new PartLoad.Path("rear driveshaft", "1st low", 10.0, 4.10 * 0.95, 1.0),
                 drivetrain.finding.Outcome.notEvaluated("not asked"),
                 drivetrain.finding.Outcome.of(wheels),
                 Optional.empty());

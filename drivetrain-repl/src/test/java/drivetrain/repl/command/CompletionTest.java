@@ -97,7 +97,7 @@ class CompletionTest {
         assertThat(after("cruise", "65", "mph", "low", "")).isEmpty();
         assertThat(after("speeds", "3000", "")).containsExactly("rpm");
         assertThat(after("shifts", "3000", "")).containsExactly("rpm");
-        assertThat(after("plot", "")).containsExactly("speeds");
+        assertThat(after("plot", "")).containsExactly("speeds", "force", "power");
         assertThat(after("plot", "speeds", "")).containsExactly("low", "high");
         assertThat(after("explain", "")).containsExactly("cruise");
         assertThat(after("explain", "cruise", "65", "")).containsExactly("mph", "km/h");

@@ -2,6 +2,7 @@ package drivetrain.repl.command.ask;
 
 import drivetrain.quantity.Kind;
 import drivetrain.quantity.Magnitude;
+import drivetrain.quantity.Speed;
 import drivetrain.refusal.Refusal;
 import drivetrain.repl.command.Arguments;
 import java.util.Arrays;
@@ -9,6 +10,9 @@ import java.util.List;
 
 /** A quantity above zero that a question is asked at; a number without its unit is refused with the units that it could have. */
 final class AskedQuantity {
+
+    /** The most that a road speed is asked at, 500 mph. */
+    static final Speed FASTEST = Speed.ofMilesPerHour(500.0);
 
     private AskedQuantity() {}
 

@@ -19,8 +19,6 @@ import java.util.Locale;
 /** {@code cruise}: engine speed at a road speed. */
 public final class CruiseCommand implements QuestionCommand<CruiseAnswer> {
 
-    private static final Speed MOST = Speed.ofMilesPerHour(500.0);
-
     private static final Manual MANUAL = Manual.of(
                     Topic.ASK,
                     "cruise [SPEED] [in GEAR] [low]",
@@ -49,7 +47,7 @@ public final class CruiseCommand implements QuestionCommand<CruiseAnswer> {
                                 .refuse(arguments.size(), "no road speed is named, and the order names none")
                                 .allowing("a speed with its unit, such as cruise 65 mph")
                                 .asException())
-                : AskedQuantity.read(Speed.KIND, MOST, speedWords, "mph", "km/h");
+                : AskedQuantity.read(Speed.KIND, AskedQuantity.FASTEST, speedWords, "mph", "km/h");
         return arguments.read(text -> CruiseAnswer.at(combination, speed, gear));
     }
 

@@ -61,7 +61,7 @@ public final class PullCommand implements QuestionCommand<PullAnswer> {
                     .allowing("a speed with its unit, such as pull 6 % at 65 mph")
                     .asException();
         }
-        return AskedQuantity.read(Speed.KIND, arguments.from(start), "mph", "km/h");
+        return AskedQuantity.read(Speed.KIND, AskedQuantity.FASTEST, arguments.from(start), "mph", "km/h");
     }
 
     private static Speed cruise(Combination combination, Arguments arguments) {

@@ -41,8 +41,9 @@ public final class SprintCommand implements QuestionCommand<SprintAnswer> {
                     .allowing("a speed with its unit, such as sprint to 60 mph")
                     .asException();
         }
-        Speed target =
-                words.isEmpty() ? SprintAnswer.USUAL_TARGET : AskedQuantity.read(Speed.KIND, words, "mph", "km/h");
+        Speed target = words.isEmpty()
+                ? SprintAnswer.USUAL_TARGET
+                : AskedQuantity.read(Speed.KIND, AskedQuantity.FASTEST, words, "mph", "km/h");
         return arguments.read(text -> SprintAnswer.to(session.combination(), target));
     }
 
