@@ -68,8 +68,9 @@ public record Assessment(
         Outcome<SpeedometerAnswer> speedometer = SpeedometerAnswer.of(combination);
         Outcome<EngineAnswer> engine = EngineAnswer.of(combination);
         Outcome<TireAnswer> tire = TireAnswer.of(combination);
-        Outcome<PullAnswer> pull = PullAnswer.of(combination);
-        Outcome<TopAnswer> top = TopAnswer.of(combination);
+        Outcome<GearPulls> pulls = GearPulls.of(combination);
+        Outcome<PullAnswer> pull = PullAnswer.of(combination, pulls);
+        Outcome<TopAnswer> top = TopAnswer.of(combination, pulls);
         Outcome<LoadsAnswer> loads = LoadsAnswer.of(combination);
         Set<Finding> findings = new LinkedHashSet<>();
         findings.addAll(of(cruise));
@@ -93,7 +94,7 @@ public record Assessment(
                 tire,
                 pull,
                 top,
-                GripAnswer.of(combination),
+                GripAnswer.of(combination, pulls),
                 loads,
                 ConverterAnswer.of(combination),
                 List.copyOf(findings));
