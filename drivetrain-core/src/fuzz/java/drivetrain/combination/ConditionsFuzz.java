@@ -23,8 +23,28 @@ class ConditionsFuzz {
     private static final long SEED = Long.getLong("fuzz.seed", 1L);
     private static final String ALPHABET = "0123456789.,:/%+- \t\n\"eE\u0000\u00b0\u0661\ud83d";
     private static final List<String> WORDS = List.of(
-            "mass", "front", "rear", "dual", "drag", "wheelbase", "cg", "split", "kg m2", "m2", "54 %", "altitude",
-            "temperature", "degF", "deg", "in", "level", "NaN", "1e999", "-", "wet", "ice");
+            "mass",
+            "front",
+            "rear",
+            "dual",
+            "drag",
+            "wheelbase",
+            "cg",
+            "split",
+            "kg m2",
+            "m2",
+            "54 %",
+            "altitude",
+            "temperature",
+            "degF",
+            "deg",
+            "in",
+            "level",
+            "NaN",
+            "1e999",
+            "-",
+            "wet",
+            "ice");
 
     private record Target(String name, Function<String, Object> parse, List<String> seeds) {
 

@@ -73,7 +73,11 @@ class GearingFuzz {
                     HubReduction::parse,
                     HubReduction::text,
                     List.of("24/16", "1.5 efficiency 98 %", "none")),
-            new Target<>("axle", AxleRatio::parse, AxleRatio::text, List.of(
+            new Target<>(
+                    "axle",
+                    AxleRatio::parse,
+                    AxleRatio::text,
+                    List.of(
                             "41/10",
                             "4.10 efficiency 96 %",
                             "37/9 ring-rating 5500 lb-ft shaft-rating 3000 lb-ft joint-rating 2500 Nm")));

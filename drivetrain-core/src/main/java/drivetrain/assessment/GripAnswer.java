@@ -107,8 +107,7 @@ public record GripAnswer(Surface surface, List<Row> rows, Outcome<EngineLimit> e
         return new GripAnswer(surface, rows, engine, all);
     }
 
-    private static Outcome<EngineLimit> engine(
-            Combination combination, Surface surface, Outcome<GearPulls> pulls) {
+    private static Outcome<EngineLimit> engine(Combination combination, Surface surface, Outcome<GearPulls> pulls) {
         return RoadGround.load(combination)
                 .then(load -> pulls.map(known -> {
                     RoadLoad there = RoadLoad.level(load.mass(), surface, load.dragArea(), load.airDensity());

@@ -103,8 +103,7 @@ public record PullAnswer(
         return at(combination, grade, speed, GearPulls.of(combination));
     }
 
-    private static Outcome<PullAnswer> at(
-            Combination combination, Grade grade, Speed speed, Outcome<GearPulls> pulls) {
+    private static Outcome<PullAnswer> at(Combination combination, Grade grade, Speed speed, Outcome<GearPulls> pulls) {
         return RoadGround.load(combination)
                 .then(load -> pulls.then(known -> answer(combination, load.on(grade), speed, known)));
     }
