@@ -52,12 +52,20 @@ class GearingFuzz {
                             "4.03 2.36 1.53 1.15 0.85 0.67",
                             "6.32, 3.09, 1.69, 1.00, reverse 7.44, clutch, efficiency 95 %",
                             "3.06 1.63 1.00 0.70 reverse 2.29 converter stall 2.2 lockup slip 3 %",
-                            "2.48 1.48 1.00 converter no lockup speed-ratio 0.955 efficiency 0.93")),
+                            "2.48 1.48 1.00 converter no lockup speed-ratio 0.955 efficiency 0.93",
+                            "3.06 1.00 converter curve 0:2.1:150 0.5:1.5:160 0.95:0.99:300 lockup rating 600 lb-ft",
+                            "3.06 1.00 converter stall 2 stall-speed 2200 rpm rating 800 Nm",
+                            "4.03 1.00 clutch clutch-rating 450 lb-ft")),
             new Target<>(
                     "transfer case",
                     TransferCase::parse,
                     TransferCase::text,
-                    List.of("1.00 2.72", "1.22 3.32 locked efficiency 97 %", "1 2.5 rear-only", "none")),
+                    List.of(
+                            "1.00 2.72",
+                            "1.22 3.32 locked efficiency 97 %",
+                            "1 2.5 open rating 2000 lb-ft output-rating 5000 Nm",
+                            "1 2.5 rear-only",
+                            "none")),
             new Target<>(
                     "overdrive", Overdrive::parse, Overdrive::text, List.of("0.78", "1.25 efficiency 97 %", "none")),
             new Target<>(
@@ -65,7 +73,14 @@ class GearingFuzz {
                     HubReduction::parse,
                     HubReduction::text,
                     List.of("24/16", "1.5 efficiency 98 %", "none")),
-            new Target<>("axle", AxleRatio::parse, AxleRatio::text, List.of("41/10", "4.10 efficiency 96 %", "37/9")));
+            new Target<>(
+                    "axle",
+                    AxleRatio::parse,
+                    AxleRatio::text,
+                    List.of(
+                            "41/10",
+                            "4.10 efficiency 96 %",
+                            "37/9 ring-rating 5500 lb-ft shaft-rating 3000 lb-ft joint-rating 2500 Nm")));
 
     private static final String ALPHABET = "0123456789.,:/%+- \t\n\"eExX\u0000\u00d7\u0661\ud83d";
     private static final List<String> WORDS = List.of(

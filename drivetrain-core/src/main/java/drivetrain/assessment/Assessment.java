@@ -74,8 +74,9 @@ public record Assessment(
         Outcome<TireAnswer> tire = TireAnswer.of(combination);
         Outcome<ShaftsAnswer> shafts = ShaftsAnswer.of(combination);
         Outcome<TravelAnswer> travel = TravelAnswer.of(combination);
-        Outcome<PullAnswer> pull = PullAnswer.of(combination);
-        Outcome<TopAnswer> top = TopAnswer.of(combination);
+        Outcome<GearPulls> pulls = GearPulls.of(combination);
+        Outcome<PullAnswer> pull = PullAnswer.of(combination, pulls);
+        Outcome<TopAnswer> top = TopAnswer.of(combination, pulls);
         Outcome<LoadsAnswer> loads = LoadsAnswer.of(combination);
         Set<Finding> findings = new LinkedHashSet<>();
         findings.addAll(of(cruise));
@@ -103,7 +104,7 @@ public record Assessment(
                 travel,
                 pull,
                 top,
-                GripAnswer.of(combination),
+                GripAnswer.of(combination, pulls),
                 loads,
                 ConverterAnswer.of(combination),
                 List.copyOf(findings));

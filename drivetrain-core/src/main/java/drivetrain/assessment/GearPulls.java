@@ -16,8 +16,10 @@ import drivetrain.quantity.Speed;
 import drivetrain.road.ForceCurve;
 import drivetrain.tire.RollingCircumference;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /**
@@ -142,18 +144,14 @@ record GearPulls(
         return gears.stream().map(Gear::curve).toList();
     }
 
-    /** What the forces rest on. */
+    /** What the forces rest on, each once. */
     List<Assumption> assumptions() {
-        List<Assumption> all = new ArrayList<>(engine.assumptions());
+        Set<Assumption> all = new LinkedHashSet<>(engine.assumptions());
         all.addAll(rolling.assumptions());
         train.rear().decimalAssumption().ifPresent(all::add);
         all.addAll(couplingAssumptions());
-        for (Gear gear : gears) {
-            gear.gear().efficiencyAssumptions().stream()
-                    .filter(assumption -> !all.contains(assumption))
-                    .forEach(all::add);
-        }
-        return all;
+        gears.forEach(gear -> all.addAll(gear.gear().efficiencyAssumptions()));
+        return List.copyOf(all);
     }
 
     private List<Assumption> couplingAssumptions() {

@@ -63,7 +63,11 @@ public record GripAnswer(Surface surface, List<Row> rows, Outcome<EngineLimit> e
      * @return the answer, or what is missing
      */
     public static Outcome<GripAnswer> of(Combination combination) {
-        return on(combination, RoadGround.surface(combination))
+        return of(combination, GearPulls.of(combination));
+    }
+
+    static Outcome<GripAnswer> of(Combination combination, Outcome<GearPulls> pulls) {
+        return on(combination, RoadGround.surface(combination), pulls)
                 .map(answer -> answer.with(RoadGround.surfaceAssumption(combination)));
     }
 
@@ -75,6 +79,10 @@ public record GripAnswer(Surface surface, List<Row> rows, Outcome<EngineLimit> e
      * @return the answer, or what is missing
      */
     public static Outcome<GripAnswer> on(Combination combination, Surface surface) {
+        return on(combination, surface, GearPulls.of(combination));
+    }
+
+    private static Outcome<GripAnswer> on(Combination combination, Surface surface, Outcome<GearPulls> pulls) {
         return combination
                 .gearTrain()
                 .then(train -> RoadGround.balance(combination).map(balance -> {
@@ -88,8 +96,8 @@ public record GripAnswer(Surface surface, List<Row> rows, Outcome<EngineLimit> e
                                     peak.greatest(layout, Grade.level()),
                                     sliding.steepest(layout)))
                             .toList();
-                    Outcome<EngineLimit> engine = engine(combination, surface);
-                    return new GripAnswer(surface, rows, engine, assumptions(combination, surface, engine));
+                    Outcome<EngineLimit> engine = engine(combination, surface, pulls);
+                    return new GripAnswer(surface, rows, engine, assumptions(surface, engine, pulls));
                 }));
     }
 
@@ -99,11 +107,11 @@ public record GripAnswer(Surface surface, List<Row> rows, Outcome<EngineLimit> e
         return new GripAnswer(surface, rows, engine, all);
     }
 
-    private static Outcome<EngineLimit> engine(Combination combination, Surface surface) {
+    private static Outcome<EngineLimit> engine(Combination combination, Surface surface, Outcome<GearPulls> pulls) {
         return RoadGround.load(combination)
-                .then(load -> GearPulls.of(combination).map(pulls -> {
+                .then(load -> pulls.map(known -> {
                     RoadLoad there = RoadLoad.level(load.mass(), surface, load.dragArea(), load.airDensity());
-                    GearPulls.Gear lowest = pulls.gears().get(0);
+                    GearPulls.Gear lowest = known.gears().get(0);
                     Strongest strongest = Strongest.of(lowest.curve());
                     Outcome<Grade> steepest = GradeHeld.of(lowest.curve(), there, strongest.speed())
                             .then(GradeHeld::steepest);
@@ -111,14 +119,13 @@ public record GripAnswer(Surface surface, List<Row> rows, Outcome<EngineLimit> e
                 }));
     }
 
-    private static List<Assumption> assumptions(Combination combination, Surface surface, Outcome<EngineLimit> engine) {
+    private static List<Assumption> assumptions(
+            Surface surface, Outcome<EngineLimit> engine, Outcome<GearPulls> pulls) {
         LinkedHashSet<Assumption> all = new LinkedHashSet<>();
         all.add(surface.slidingAssumption());
         all.add(surface.peakAssumption());
         all.addAll(surface.rollingAssumptions());
-        engine.value()
-                .ifPresent(
-                        known -> GearPulls.of(combination).value().ifPresent(pulls -> all.addAll(pulls.assumptions())));
+        engine.then(known -> pulls).value().ifPresent(known -> all.addAll(known.assumptions()));
         return List.copyOf(all);
     }
 

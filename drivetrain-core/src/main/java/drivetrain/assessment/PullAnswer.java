@@ -81,8 +81,12 @@ public record PullAnswer(
      * @return the answer, or what is missing
      */
     public static Outcome<PullAnswer> of(Combination combination) {
+        return of(combination, GearPulls.of(combination));
+    }
+
+    static Outcome<PullAnswer> of(Combination combination, Outcome<GearPulls> pulls) {
         return Outcome.of(combination.cruise(), "the order names no cruise speed")
-                .then(speed -> at(combination, Grade.level(), speed));
+                .then(speed -> at(combination, Grade.level(), speed, pulls));
     }
 
     /**
@@ -96,9 +100,12 @@ public record PullAnswer(
      */
     public static Outcome<PullAnswer> at(Combination combination, Grade grade, Speed speed) {
         speed.requirePositive("road speed");
+        return at(combination, grade, speed, GearPulls.of(combination));
+    }
+
+    private static Outcome<PullAnswer> at(Combination combination, Grade grade, Speed speed, Outcome<GearPulls> pulls) {
         return RoadGround.load(combination)
-                .then(load ->
-                        GearPulls.of(combination).then(pulls -> answer(combination, load.on(grade), speed, pulls)));
+                .then(load -> pulls.then(known -> answer(combination, load.on(grade), speed, known)));
     }
 
     private static Outcome<PullAnswer> answer(Combination combination, RoadLoad load, Speed speed, GearPulls pulls) {

@@ -70,8 +70,11 @@ public record TopAnswer(
      * @return the answer, or what is missing
      */
     public static Outcome<TopAnswer> of(Combination combination) {
-        return RoadGround.load(combination)
-                .then(load -> GearPulls.of(combination).then(pulls -> answer(combination, load, pulls)));
+        return of(combination, GearPulls.of(combination));
+    }
+
+    static Outcome<TopAnswer> of(Combination combination, Outcome<GearPulls> pulls) {
+        return RoadGround.load(combination).then(load -> pulls.then(known -> answer(combination, load, known)));
     }
 
     private static Outcome<TopAnswer> answer(Combination combination, RoadLoad load, GearPulls pulls) {

@@ -174,4 +174,59 @@ class AskCommandsTest {
         assertThat(answer("check")).contains("Checks\n", "Caution, ");
         assertThat(Trial.of("tire 285/75R16 122/119Q", "check").out()).contains("not evaluated");
     }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "pull 6 % at 55 mph; holds 55.0 mph on a grade of 6.0 %",
+                "pull 6 % grade at 55 mph; on a grade of 6.0 %",
+                "pull; on the level",
+                "pull at 50 mph; holds 50.0 mph on the level",
+                "climb 1 in 10 at 30 mph; on a grade of 10.0 %",
+                "top; The vehicle reaches",
+                "top speed; The vehicle reaches",
+                "sprint to 50 mph; From rest to 50.0 mph in",
+                "sprint; From rest to 60.0 mph in",
+                "grip; On dry asphalt with four-wheel drive",
+                "grip on wet grass; On wet grass",
+                "loads; The weakest link is the",
+                "load path; The weakest link is the",
+                "explain loads; torque in every part",
+                "explain sprint to 50 mph; run from rest",
+                "explain grip ice; grip on ice",
+                "plot force; Driving force in each gear",
+                "plot power low; Power at the wheels in each gear"
+            })
+    void answersAboutTheRoad(String line, String start) {
+        assertThat(answer(line).lines().findFirst().orElseThrow()).contains(start);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "pull 6 at 65 mph; 7; has no unit",
+                "pull 6 % at; 12; no road speed stands behind",
+                "pull 6 % at 65; 15; has no unit",
+                "pull steep at 65 mph; 6; is not a grade",
+                "top now; 5; one word too many",
+                "sprint to; 10; no speed stands behind",
+                "sprint to 60; 13; has no unit",
+                "grip moon; 6; is not a surface",
+                "loads all; 7; one word too many",
+                "converter; 1; a clutch and no converter",
+                "converter stall 9; 17; outside 1 to 5",
+                "plot force sideways; 12; is not a range"
+            })
+    void refusesWhatTheRoadCannotAnswer(String line, int column, String problem) {
+        assertThat(refusal(line)).startsWith("-c:2:" + column + ":").contains(problem);
+    }
+
+    @Test
+    void triesAnotherConverterWithoutChangingTheOrder() {
+        Trial trial = Trial.of("open demo", "converter stall 2.4 stall-speed 2600 rpm", "converter");
+        assertThat(trial.err()).isEmpty();
+        assertThat(trial.out()).contains("At stall the engine turns 2600 rpm", "At stall the engine turns 2150 rpm");
+    }
 }

@@ -80,4 +80,20 @@ class ChooseCommandsTest {
         assertThat(Trial.of("engine v8-6.3").err()).contains("v8-6.2");
         assertThat(Trial.of("axle xyzzy-plugh").err()).doesNotContain("near:");
     }
+
+    @Test
+    void keepsSurfaceAndAir() {
+        Trial trial =
+                Trial.of("surface", "air", "surface wet asphalt", "air altitude 5000 ft", "surface", "air", "show");
+        assertThat(trial.err()).isEmpty();
+        assertThat(trial.out())
+                .contains(
+                        "dry asphalt is taken",
+                        "standard air at sea level is taken",
+                        "wet asphalt",
+                        "altitude 5000 ft");
+        assertThat(Trial.of("surface moon").err()).startsWith("-c:1:9:").contains("is not a surface");
+        assertThat(Trial.of("air altitude 9000 m").err()).startsWith("-c:1:14:").contains("out of range");
+        assertThat(Trial.of("surface ice", "undo", "surface").out()).contains("dry asphalt is taken");
+    }
 }
