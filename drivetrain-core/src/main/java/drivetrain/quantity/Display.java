@@ -101,6 +101,44 @@ public record Display<Q extends Quantity<Q>>(Unit<Q> us, int usDecimals, Unit<Q>
     public static final Display<Density> AIR_DENSITY =
             new Display<>(Density.KILOGRAM_PER_CUBIC_METER, 3, Density.KILOGRAM_PER_CUBIC_METER, 3);
 
+    /** Flow of fuel by volume: US gallons and liters an hour. */
+    public static final Display<VolumeFlow> VOLUME_FLOW =
+            new Display<>(VolumeFlow.US_GALLON_PER_HOUR, 1, VolumeFlow.LITER_PER_HOUR, 0);
+
+    /** Flow of fuel by mass: pounds and kilograms an hour. */
+    public static final Display<MassFlow> MASS_FLOW =
+            new Display<>(MassFlow.POUND_PER_HOUR, 0, MassFlow.KILOGRAM_PER_HOUR, 1);
+
+    /** Specific fuel consumption. */
+    public static final Display<SpecificFuelConsumption> SPECIFIC_CONSUMPTION = new Display<>(
+            SpecificFuelConsumption.POUND_PER_HORSEPOWER_HOUR, 3, SpecificFuelConsumption.GRAM_PER_KILOWATT_HOUR, 0);
+
+    /** Volume of a tank: US gallons and liters. */
+    public static final Display<Volume> TANK_VOLUME = new Display<>(Volume.US_GALLON, 1, Volume.LITER, 1);
+
+    /** Density of a fuel, kg/m3 in both systems. */
+    public static final Display<Density> DENSITY =
+            new Display<>(Density.KILOGRAM_PER_CUBIC_METER, 1, Density.KILOGRAM_PER_CUBIC_METER, 1);
+
+    /** Kinematic viscosity. */
+    public static final Display<KinematicViscosity> VISCOSITY = new Display<>(
+            KinematicViscosity.SQUARE_MILLIMETER_PER_SECOND, 2, KinematicViscosity.SQUARE_MILLIMETER_PER_SECOND, 2);
+
+    /** Voltage. */
+    public static final Display<Voltage> VOLTAGE = new Display<>(Voltage.VOLT, 2, Voltage.VOLT, 2);
+
+    /** Electric current. */
+    public static final Display<Current> CURRENT = new Display<>(Current.AMPERE, 1, Current.AMPERE, 1);
+
+    /** Electric power. */
+    public static final Display<Power> ELECTRIC_POWER = new Display<>(Power.WATT, 0, Power.WATT, 0);
+
+    /** Speed of a flow in a line, m/s in both systems. */
+    public static final Display<Speed> FLOW_SPEED = new Display<>(Speed.METER_PER_SECOND, 2, Speed.METER_PER_SECOND, 2);
+
+    /** A small mass, such as a day's fuel vapor. */
+    public static final Display<Mass> VAPOR_MASS = new Display<>(Mass.GRAM, 1, Mass.GRAM, 1);
+
     /**
      * Checks the decimals.
      *

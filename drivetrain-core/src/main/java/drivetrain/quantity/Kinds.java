@@ -16,6 +16,7 @@ public final class Kinds {
             Density.KIND,
             Force.KIND,
             Frequency.KIND,
+            KinematicViscosity.KIND,
             Length.KIND,
             Mass.KIND,
             MassFlow.KIND,

@@ -17,6 +17,7 @@ public abstract sealed class Magnitude<Q extends Magnitude<Q>> extends Quantity<
                 Density,
                 Force,
                 Frequency,
+                KinematicViscosity,
                 Length,
                 Mass,
                 MassFlow,

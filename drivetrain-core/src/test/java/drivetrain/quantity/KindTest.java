@@ -147,6 +147,7 @@ class KindTest {
         assertThat(gallon.allowed()).contains("US gal", "imp gal");
         assertThat(gallon.position()).hasValue(3);
         assertThat(refusalOf(Volume.KIND, "20 GAL.").allowed()).contains("US gal", "imp gal");
+        assertThat(refusalOf(KinematicViscosity.KIND, "0.5 cP").allowed()).contains("divided by the density");
         assertThat(refusalOf(VolumeFlow.KIND, "20 gph").allowed()).contains("US gal/h", "imp gal/h");
         assertThat(refusalOf(Power.KIND, "200 CV").allowed()).contains("PS", "hp");
         assertThat(refusalOf(Mass.KIND, "2 tons").allowed()).contains("1000 kg", "2000 lb", "2240 lb");

@@ -105,6 +105,8 @@ class UnitFactorsTest {
             Map.entry(Density.KILOGRAM_PER_CUBIC_METER, BigDecimal.ONE),
             Map.entry(Density.KILOGRAM_PER_LITER, exact("1000")),
             Map.entry(Density.POUND_PER_US_GALLON, over(POUND, US_GALLON)),
+            Map.entry(KinematicViscosity.SQUARE_METER_PER_SECOND, BigDecimal.ONE),
+            Map.entry(KinematicViscosity.SQUARE_MILLIMETER_PER_SECOND, exact("0.000001")),
             Map.entry(Temperature.KELVIN, BigDecimal.ONE),
             Map.entry(Temperature.CELSIUS, BigDecimal.ONE),
             Map.entry(Temperature.FAHRENHEIT, over(exact("5"), exact("9"))),
