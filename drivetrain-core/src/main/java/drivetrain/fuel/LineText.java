@@ -58,7 +58,7 @@ final class LineText {
             if (length.isPresent()) {
                 run(length.get(), start);
             } else {
-                fittings(start);
+                fittings();
             }
         } else {
             throw words.notUnderstood();
@@ -130,7 +130,7 @@ final class LineText {
                 .asException();
     }
 
-    private void fittings(int start) {
+    private void fittings() {
         int number = words.integer("number of fittings", 1, LinePiece.Fittings.MOST_FITTINGS);
         int wordStart = words.position();
         String word = words.word("kind of fitting");
