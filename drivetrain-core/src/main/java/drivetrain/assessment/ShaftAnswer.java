@@ -2,6 +2,7 @@ package drivetrain.assessment;
 
 import drivetrain.combination.Combination;
 import drivetrain.combination.ShaftChoice;
+import drivetrain.driveshaft.CriticalSpeed;
 import drivetrain.driveshaft.InstalledShaft;
 import drivetrain.driveshaft.LineChecks;
 import drivetrain.driveshaft.LineMotion;
@@ -32,6 +33,7 @@ import java.util.Set;
  * @param installed the shaft in its line
  * @param survey the line as it was measured
  * @param motions how it moves at each road speed at which it is judged; or why that cannot be told
+ * @param critical the critical speed with the lengths of the line, or what is missing for it
  * @param assumptions what the answer rests on
  * @param findings the checks of angles and motion
  */
@@ -39,6 +41,7 @@ public record ShaftAnswer(
         InstalledShaft installed,
         LineSurvey survey,
         Outcome<List<Motion>> motions,
+        Outcome<CriticalSpeed> critical,
         List<Assumption> assumptions,
         List<Finding> findings) {
 
@@ -53,9 +56,10 @@ public record ShaftAnswer(
      *
      * @param when why it is judged there, such as {@code at cruise}
      * @param road the road speed
+     * @param held true if it is driven for long, as at cruise
      * @param motion the shaft speed and the accelerations
      */
-    public record Motion(String when, Speed road, LineMotion motion) {}
+    public record Motion(String when, Speed road, boolean held, LineMotion motion) {}
 
     /** Copies the lists. */
     public ShaftAnswer {
@@ -71,15 +75,19 @@ public record ShaftAnswer(
         LineSurvey survey = choice.needLine().orThrow();
         Outcome<List<Motion>> motions = motions(combination, installed);
         List<Finding> findings = new ArrayList<>(LineChecks.angles(installed));
+        Outcome<CriticalSpeed> critical = ShaftWhirl.critical(installed);
         boolean canRest = canRest(combination, installed.place());
         motions.value()
                 .ifPresent(all -> all.forEach(at -> LineChecks.motion(installed, at.motion(), at.when())
                         .forEach(finding -> findings.add(canRest ? softened(finding) : finding))));
+        ShaftWhirl.findings(installed, critical, motions.value().orElse(List.of()))
+                .forEach(finding -> findings.add(canRest ? softened(finding) : finding));
         motions.reason()
                 .ifPresent(why -> findings.add(
                         Finding.notEvaluated(installed.place().label() + " shaft, motion at speed", why, RULE)));
         Set<Assumption> assumptions = new LinkedHashSet<>(survey.assumptions());
         assumptions.addAll(installed.assumptions());
+        critical.value().ifPresent(known -> assumptions.addAll(known.beam().assumptions()));
         ShaftSpeeds.rolling(combination, installed.place())
                 .value()
                 .map(RollingCircumference::assumptions)
@@ -87,7 +95,7 @@ public record ShaftAnswer(
         if (canRest) {
             assumptions.add(HUBS_LOCKED);
         }
-        return new ShaftAnswer(installed, survey, motions, List.copyOf(assumptions), findings);
+        return new ShaftAnswer(installed, survey, motions, critical, List.copyOf(assumptions), findings);
     }
 
     /** The front shaft of a part-time drive turns on the road only if its hubs are locked. */
@@ -127,7 +135,7 @@ public record ShaftAnswer(
             Outcome<AngularSpeed> turning = ShaftSpeeds.at(combination, installed.place(), judged.road());
             motions = motions.then(before -> turning.map(speed -> {
                 List<Motion> longer = new ArrayList<>(before);
-                longer.add(new Motion(judged.when(), judged.road(), installed.motionAt(speed)));
+                longer.add(new Motion(judged.when(), judged.road(), judged.held(), installed.motionAt(speed)));
                 return List.copyOf(longer);
             }));
         }
@@ -172,6 +180,7 @@ public record ShaftAnswer(
 
     void workInto(Working.Builder working) {
         working.from(installed.residualWorking());
+        critical.value().ifPresent(known -> working.from(known.working()));
         motions.value()
                 .ifPresent(all -> all.forEach(
                         at -> working.from(at.motion().working(installed.place().label() + " shaft " + at.when()))));

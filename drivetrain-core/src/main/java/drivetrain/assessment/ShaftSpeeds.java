@@ -21,8 +21,8 @@ final class ShaftSpeeds {
 
     private ShaftSpeeds() {}
 
-    /** A road speed at which a shaft is judged, and why. */
-    record Judged(String when, Speed road) {}
+    /** A road speed at which a shaft is judged, why, and whether it is driven for long. */
+    record Judged(String when, Speed road, boolean held) {}
 
     /** How far the tires of an axle roll in a turn. */
     static Outcome<RollingCircumference> rolling(Combination combination, ShaftPlace place) {
@@ -61,8 +61,8 @@ final class ShaftSpeeds {
      */
     static List<Judged> judged(Combination combination) {
         List<Judged> speeds = new ArrayList<>();
-        combination.cruise().ifPresent(cruise -> speeds.add(new Judged("at cruise", cruise)));
-        top(combination).ifPresent(top -> speeds.add(new Judged("at top speed", top)));
+        combination.cruise().ifPresent(cruise -> speeds.add(new Judged("at cruise", cruise, true)));
+        top(combination).ifPresent(top -> speeds.add(new Judged("at top speed", top, false)));
         return speeds;
     }
 

@@ -4,6 +4,7 @@ import drivetrain.combination.Combination;
 import drivetrain.combination.ShaftChoice;
 import drivetrain.driveshaft.ShaftLineCautions;
 import drivetrain.driveshaft.ShaftPlace;
+import drivetrain.driveshaft.ShaftSpeedCautions;
 import drivetrain.finding.Assumption;
 import drivetrain.finding.Caution;
 import drivetrain.finding.Finding;
@@ -66,7 +67,9 @@ public record ShaftsAnswer(List<ShaftAnswer> shafts, List<String> missing) imple
 
     @Override
     public List<Caution> cautions() {
-        return ShaftLineCautions.all();
+        List<Caution> all = new ArrayList<>(ShaftLineCautions.all());
+        all.addAll(ShaftSpeedCautions.whirl());
+        return all;
     }
 
     @Override

@@ -3,6 +3,7 @@ package drivetrain.document;
 import drivetrain.assessment.ShaftAnswer;
 import drivetrain.assessment.ShaftsAnswer;
 import drivetrain.assessment.TravelAnswer;
+import drivetrain.driveshaft.CriticalSpeed;
 import drivetrain.driveshaft.InstalledShaft;
 import drivetrain.driveshaft.ShaftTravel;
 import drivetrain.driveshaft.TravelPoint;
@@ -29,6 +30,7 @@ final class ShaftTree {
                         "pieces", installed.lengths(), (into, length) -> into.with("length", length, Display.DIMENSION))
                 .with("inOnePlane", installed.isInOnePlane())
                 .with("residual", installed.residual().equivalentAngle(), Display.JOINT_ANGLE)
+                .withOutcome("criticalSpeed", answer.critical().map(CriticalSpeed::speed), Display.ROTATION)
                 .withOutcome(
                         "motions",
                         answer.motions(),

@@ -9,6 +9,7 @@ import drivetrain.quantity.AngularAcceleration;
 import drivetrain.quantity.AngularSpeed;
 import drivetrain.quantity.Display;
 import drivetrain.quantity.Figure;
+import drivetrain.quantity.Length;
 import drivetrain.quantity.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,9 +33,35 @@ public final class LineChecks {
         for (int i = 0; i < installed.line().jointCount(); i++) {
             findings.add(angle(installed, i));
         }
+        findings.addAll(lengths(installed));
         boolean single = installed.shaft().joints().stream().noneMatch(Joint::isDouble);
         if (single && installed.line().jointCount() == 2) {
             findings.add(equal(installed));
+        }
+        return findings;
+    }
+
+    /** A length that is given with the shaft should be that of the line. */
+    private static List<Finding> lengths(InstalledShaft installed) {
+        List<Finding> findings = new ArrayList<>();
+        Limit limit = LineLimits.lengthDiffers();
+        for (int i = 0; i < installed.shaft().pieces().size(); i++) {
+            Optional<Length> given = installed.shaft().pieces().get(i).length();
+            if (given.isPresent()) {
+                Length measured = installed.line().length(i);
+                double away = Math.abs(given.get().minus(measured).toMeters());
+                boolean agrees = away <= limit.value();
+                findings.add(Finding.of(
+                        installed.place().label() + " shaft, length of piece " + (i + 1) + " against its line",
+                        Figure.of(given.get(), Display.DIMENSION),
+                        Figure.of(measured, Display.DIMENSION),
+                        Figure.of(Length.ofMeters(limit.value() - away), Display.DIMENSION),
+                        agrees ? Verdict.MET : Verdict.MARGINAL,
+                        agrees
+                                ? "the shaft is as long as its line"
+                                : "the shaft is not as long as its line, so that one of the two is measured wrong",
+                        limit.source()));
+            }
         }
         return findings;
     }

@@ -86,6 +86,11 @@ final class LineLimits {
         return of("spline-engagement");
     }
 
+    /** How far the length of a shaft may differ from that of its line, m. */
+    static Limit lengthDiffers() {
+        return of("length-differs");
+    }
+
     /** How far bushes may give, m. */
     static Limit bushGive() {
         return of("bush-give");

@@ -120,6 +120,10 @@ public final class ShaftsReport {
         LineChecks.speedLimit(installed)
                 .ifPresent(speed -> facts.add(Fact.of(
                         "speedLimit", "shaft speed at the first limit of motion", Figure.of(speed, Display.ROTATION))));
+        facts.add(new Fact(
+                "criticalSpeed",
+                "critical speed",
+                Cell.of(answer.critical().map(critical -> Figure.of(critical.speed(), Display.ROTATION)))));
         facts.add(new Fact("spline", "best clocking of the spline", clocking(answer.reclocking(), units)));
         facts.addAll(pinion(answer.pinionSlope(), units));
         return facts;

@@ -100,6 +100,17 @@ class ShaftsAnswerTest {
         assertThat(ask(noTire).findings()).extracting(Finding::verdict).contains(Verdict.NOT_EVALUATED);
     }
 
+    @Test
+    void holdsTheSpeedsAgainstTheCriticalSpeed() {
+        ShaftAnswer rear = ask(Builds.TOURER).shafts().get(0);
+
+        assertThat(rear.critical().orThrow().speed().toRpm()).isBetween(6000.0, 8500.0);
+        assertThat(rear.findings())
+                .extracting(Finding::checked)
+                .contains("rear shaft speed, at cruise", "rear shaft speed, at top speed");
+        assertThat(ask(Builds.TOURER).cautions()).extracting("hazard").contains("rotating shaft");
+    }
+
     /** A joint past its own rating is not answered for in motion. */
     @Test
     void answersForNoMotionWhereAJointIsOverbent() {

@@ -260,6 +260,19 @@ class InstalledShaftTest {
         assertThat(findings.get(2).verdict()).isEqualTo(Verdict.MARGINAL);
     }
 
+    @ParameterizedTest
+    @CsvSource({"1003 mm, MET", "1012 mm, MARGINAL"})
+    void holdsAGivenLengthAgainstTheLine(String length, Verdict verdict) {
+        InstalledShaft installed = Lines.rear(
+                "tube 3 in x 0.083 in of steel, length " + length,
+                "output 2 deg down, shaft 1 m 4 deg down, pinion 2 deg down");
+
+        assertThat(LineChecks.angles(installed))
+                .filteredOn(finding -> finding.checked().contains("length of piece 1"))
+                .extracting(Finding::verdict)
+                .containsExactly(verdict);
+    }
+
     @Test
     void refusesAShaftThatDoesNotFitTheLine() {
         assertThatThrownBy(() -> Lines.rear(TWO_PIECE, "output 2 deg down, shaft 1 m 8 deg down, pinion 4 deg down"))

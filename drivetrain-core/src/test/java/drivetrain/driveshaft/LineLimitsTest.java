@@ -15,7 +15,7 @@ class LineLimitsTest {
 
     @Test
     void everyRowIsALimitWithASource() {
-        assertThat(ROWS).hasSize(12).allSatisfy(row -> {
+        assertThat(ROWS).hasSize(13).allSatisfy(row -> {
             assertThat(row.number("value")).isPositive();
             assertThat(row.text("unit")).isIn("deg", "rad/s2", "1", "m");
             assertThat(row.source().citation()).isNotBlank();
@@ -34,6 +34,7 @@ class LineLimitsTest {
         assertThat(Math.toDegrees(LineLimits.onePlane().value())).isBetween(0.1, 0.5);
         assertThat(LineLimits.angleReserve().value()).isBetween(0.0, 0.5);
         assertThat(LineLimits.engagement().value()).isPositive();
+        assertThat(LineLimits.lengthDiffers().value()).isBetween(0.001, 0.02);
         assertThat(LineLimits.bushGive().value()).isBetween(0.001, 0.1);
         assertThat(LineLimits.bottoming().value()).isBetween(0.0, 0.05);
     }

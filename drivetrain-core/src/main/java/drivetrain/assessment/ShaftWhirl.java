@@ -1,0 +1,62 @@
+package drivetrain.assessment;
+
+import drivetrain.driveshaft.CriticalSpeed;
+import drivetrain.driveshaft.InstalledShaft;
+import drivetrain.driveshaft.ShaftSpeed;
+import drivetrain.driveshaft.ShaftSpeedChecks;
+import drivetrain.finding.Finding;
+import drivetrain.finding.Outcome;
+import drivetrain.finding.Source;
+import drivetrain.quantity.Angle;
+import drivetrain.quantity.AngularSpeed;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Holds the speeds at which a shaft is judged against its critical speed. */
+final class ShaftWhirl {
+
+    private static final Source RULE = Source.derived("first bending mode of the shaft between its joint centers");
+
+    private ShaftWhirl() {}
+
+    /** The critical speed of a shaft with the lengths of its line. */
+    static Outcome<CriticalSpeed> critical(InstalledShaft installed) {
+        return CriticalSpeed.of(installed.shaft(), installed.lengths());
+    }
+
+    static List<Finding> findings(
+            InstalledShaft installed, Outcome<CriticalSpeed> critical, List<ShaftAnswer.Motion> motions) {
+        String which = installed.place().label();
+        return critical.fold(
+                known -> findings(which, known, motions, widest(installed)),
+                reason -> List.of(Finding.notEvaluated(which + " shaft, critical speed", reason, RULE)));
+    }
+
+    private static List<Finding> findings(
+            String which, CriticalSpeed critical, List<ShaftAnswer.Motion> motions, Optional<Angle> widest) {
+        List<Finding> findings = new ArrayList<>();
+        for (ShaftAnswer.Motion at : motions) {
+            AngularSpeed turning = at.motion().speed();
+            ShaftSpeed speed = at.held() ? ShaftSpeed.held(at.when(), turning) : ShaftSpeed.reached(at.when(), turning);
+            findings.add(ShaftSpeedChecks.critical(which, critical.speed(), speed));
+            if (speed.held()) {
+                findings.add(ShaftSpeedChecks.half(which, critical.speed(), speed, widest));
+                critical.bounce().ifPresent(bounce -> findings.add(ShaftSpeedChecks.bounce(which, bounce, speed)));
+            }
+        }
+        return findings;
+    }
+
+    /** The widest angle of a single joint, whose second order shakes at half the critical speed. */
+    private static Optional<Angle> widest(InstalledShaft installed) {
+        Optional<Angle> widest = Optional.of(Angle.ofRadians(0.0));
+        for (int i = 0; i < installed.line().jointCount(); i++) {
+            Angle angle = installed.line().angle(i);
+            if (!installed.shaft().joints().get(i).isDouble() && angle.isGreaterThan(widest.get())) {
+                widest = Optional.of(angle);
+            }
+        }
+        return widest;
+    }
+}
