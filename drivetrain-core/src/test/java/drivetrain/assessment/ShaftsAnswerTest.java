@@ -90,9 +90,13 @@ class ShaftsAnswerTest {
     @Test
     void saysWhatIsMissingForTheMotion() {
         Specification noTire = Builds.TOURER.without(Slot.TIRE);
-        Specification noSpeed =
-                new Specification(
-                "", Builds.TOURER.without(Slot.TIRE).choices(), Optional.empty(), Optional.empty(), Optional.empty(), "");
+        Specification noSpeed = new Specification(
+                "",
+                Builds.TOURER.without(Slot.TIRE).choices(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                "");
 
         assertThat(ask(noTire).shafts().get(0).motions().reason()).contains("no tire is chosen");
         assertThat(ask(noSpeed).shafts().get(0).motions().reason().orElseThrow())
