@@ -165,11 +165,11 @@ public record TankAnswer(
                 .then(speed -> cruise.then(window -> cruisePower
                         .then(TankAnswer::driving)
                         .map(power -> new CruiseRange(
-                        speed,
-                        power,
-                        flow(power, window.least(), fuel),
-                        flow(power, window.most(), fuel),
-                        tank.burnable()))));
+                                speed,
+                                power,
+                                flow(power, window.least(), fuel),
+                                flow(power, window.most(), fuel),
+                                tank.burnable()))));
     }
 
     private static Outcome<Power> driving(Power power) {
