@@ -27,7 +27,12 @@ public sealed interface Answer
                 GripAnswer,
                 LoadsAnswer,
                 ConverterAnswer,
-                DrivingForceAnswer {
+                DrivingForceAnswer,
+                SupplyAnswer,
+                TankAnswer,
+                PumpSizeAnswer,
+                InjectorSizeAnswer,
+                LineSizeAnswer {
 
     /**
      * Returns what the answer rests on that was not measured on this vehicle.

@@ -33,6 +33,8 @@ import java.util.Set;
  * @param grip what the tires put on the ground
  * @param loads the torque in every part
  * @param converter the torque converter behind the engine
+ * @param supply whether the fuel supply keeps up
+ * @param tank range and vapor of the tank
  * @param findings every check, each once
  */
 public record Assessment(
@@ -52,6 +54,8 @@ public record Assessment(
         Outcome<GripAnswer> grip,
         Outcome<LoadsAnswer> loads,
         Outcome<ConverterAnswer> converter,
+        Outcome<SupplyAnswer> supply,
+        Outcome<TankAnswer> tank,
         List<Finding> findings) {
 
     /** Copies the findings. */
@@ -74,6 +78,8 @@ public record Assessment(
         Outcome<TireAnswer> tire = TireAnswer.of(combination);
         Outcome<ShaftsAnswer> shafts = ShaftsAnswer.of(combination);
         Outcome<TravelAnswer> travel = TravelAnswer.of(combination);
+        Outcome<SupplyAnswer> supply = SupplyAnswer.of(combination);
+        Outcome<TankAnswer> tank = TankAnswer.of(combination);
         Outcome<GearPulls> pulls = GearPulls.of(combination);
         Outcome<PullAnswer> pull = PullAnswer.of(combination, pulls);
         Outcome<TopAnswer> top = TopAnswer.of(combination, pulls);
@@ -90,6 +96,8 @@ public record Assessment(
         findings.addAll(of(pull));
         findings.addAll(of(top));
         findings.addAll(of(loads));
+        findings.addAll(SupplyChecks.of(combination, supply));
+        findings.addAll(of(tank));
         return new Assessment(
                 combination,
                 cruise,
@@ -107,6 +115,8 @@ public record Assessment(
                 GripAnswer.of(combination, pulls),
                 loads,
                 ConverterAnswer.of(combination),
+                supply,
+                tank,
                 List.copyOf(findings));
     }
 
@@ -145,6 +155,8 @@ public record Assessment(
         answers.put(Question.GRIP, grip);
         answers.put(Question.LOADS, loads);
         answers.put(Question.CONVERTER, converter);
+        answers.put(Question.SUPPLY, supply);
+        answers.put(Question.TANK, tank);
         return answers;
     }
 

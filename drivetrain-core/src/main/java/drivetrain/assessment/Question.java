@@ -39,7 +39,11 @@ public enum Question {
     /** Torque in every part. */
     LOADS("loads", "greatest torque in every part, held against its rating", LoadsAnswer::of),
     /** The torque converter behind the engine. */
-    CONVERTER("converter", "stall, creep and open cruise of the torque converter", ConverterAnswer::of);
+    CONVERTER("converter", "stall, creep and open cruise of the torque converter", ConverterAnswer::of),
+    /** Whether the fuel supply keeps up. */
+    SUPPLY("supply", "whether the fuel supply keeps up and what runs out first", SupplyAnswer::of),
+    /** Range and vapor of the tank. */
+    TANK("tank", "range, expansion and vapor of the tank", TankAnswer::of);
 
     private final String word;
     private final String meaning;

@@ -116,7 +116,7 @@ public final class Catalog {
             return named.get();
         }
         try {
-            return Part.literal(text, kind.parse(text));
+            return Part.literal(text, kind.parse(text, this));
         } catch (RefusedException refused) {
             throw neither(kind, text, refused);
         }

@@ -42,6 +42,7 @@ public final class Combination {
     private final Optional<Part<Tire>> frontTire;
     private final ShaftChoice frontShaft;
     private final ShaftChoice rearShaft;
+    private final FuelParts fuelParts;
     private final Optional<Speed> cruise;
     private final Optional<Surface> surface;
     private final Optional<Air> air;
@@ -71,6 +72,14 @@ public final class Combination {
                 part(Slot.REAR_SHAFT, PartKind.DRIVESHAFT, catalog),
                 line(Slot.REAR_LINE, ShaftPlace.REAR, catalog),
                 part(Slot.REAR_SUSPENSION, PartKind.SUSPENSION, catalog));
+        fuelParts = new FuelParts(
+                part(Slot.FUEL, PartKind.FUEL, catalog),
+                part(Slot.FUEL_PUMP, PartKind.FUEL_PUMP, catalog),
+                part(Slot.FEED_LINE, PartKind.FUEL_LINE, catalog),
+                part(Slot.RETURN_LINE, PartKind.FUEL_LINE, catalog),
+                part(Slot.INJECTORS, PartKind.INJECTORS, catalog),
+                part(Slot.FUEL_SYSTEM, PartKind.FUEL_SYSTEM, catalog),
+                part(Slot.TANK, PartKind.TANK, catalog));
         cruise = specification.cruise().map(Speed::parse).map(speed -> speed.requirePositive("cruise speed"));
         surface = specification.surface().map(Surface::parse);
         air = specification.air().map(AirText::read);
@@ -273,6 +282,15 @@ public final class Combination {
      */
     public ShaftChoice shaft(ShaftPlace place) {
         return place == ShaftPlace.FRONT ? frontShaft : rearShaft;
+    }
+
+    /**
+     * Returns the parts of the fuel supply.
+     *
+     * @return the parts, each of which may be missing
+     */
+    public FuelParts fuelParts() {
+        return fuelParts;
     }
 
     /**

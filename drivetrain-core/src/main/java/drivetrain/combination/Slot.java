@@ -2,6 +2,7 @@ package drivetrain.combination;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.Set;
 
 /** A place in a drivetrain package that one part fills. */
 public enum Slot {
@@ -36,7 +37,24 @@ public enum Slot {
     /** The line of the front shaft, as measured. */
     FRONT_LINE("front shaft line", "frontLine", PartKind.SHAFT_LINE),
     /** What guides the front axle. */
-    FRONT_SUSPENSION("front suspension", "frontSuspension", PartKind.SUSPENSION);
+    FRONT_SUSPENSION("front suspension", "frontSuspension", PartKind.SUSPENSION),
+    /** What the engine burns. */
+    FUEL("fuel", "fuel", PartKind.FUEL),
+    /** What moves the fuel. */
+    FUEL_PUMP("pump", "pump", PartKind.FUEL_PUMP),
+    /** The way of the fuel from the tank to the engine. */
+    FEED_LINE("feed line", "feedLine", PartKind.FUEL_LINE),
+    /** The way of what the engine does not burn back to the tank; empty where there is none. */
+    RETURN_LINE("return line", "returnLine", PartKind.FUEL_LINE),
+    /** The injectors; empty for an engine without. */
+    INJECTORS("injectors", "injectors", PartKind.INJECTORS),
+    /** How the supply is set up and under what conditions it works. */
+    FUEL_SYSTEM("fuel system", "fuelSystem", PartKind.FUEL_SYSTEM),
+    /** The fuel tank. */
+    TANK("tank", "tank", PartKind.TANK);
+
+    private static final Set<Slot> FUEL_SUPPLY =
+            Set.of(FUEL, FUEL_PUMP, FEED_LINE, RETURN_LINE, INJECTORS, FUEL_SYSTEM, TANK);
 
     private final String word;
     private final String key;
@@ -85,5 +103,14 @@ public enum Slot {
      */
     public static Optional<Slot> ofKey(String key) {
         return Arrays.stream(values()).filter(slot -> slot.key.equals(key)).findFirst();
+    }
+
+    /**
+     * Tells whether the slot belongs to the fuel supply.
+     *
+     * @return true for the fuel and everything that holds or moves it
+     */
+    public boolean isFuelSupply() {
+        return FUEL_SUPPLY.contains(this);
     }
 }

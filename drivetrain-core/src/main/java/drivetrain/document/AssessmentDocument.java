@@ -87,6 +87,8 @@ public final class AssessmentDocument {
         answer(answers, Question.GRIP, assessment.grip(), RoadAnswerTree::grip);
         answer(answers, Question.LOADS, assessment.loads(), RoadAnswerTree::loads);
         answer(answers, Question.CONVERTER, assessment.converter(), RoadAnswerTree::converter);
+        answer(answers, Question.SUPPLY, assessment.supply(), FuelAnswerTree::supply);
+        answer(answers, Question.TANK, assessment.tank(), FuelAnswerTree::tank);
         return answers;
     }
 

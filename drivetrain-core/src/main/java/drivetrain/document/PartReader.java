@@ -29,7 +29,15 @@ record PartReader<T>(PartKind<T> kind, List<String> fields, Maker<T> maker) {
             TireFields.READER,
             DriveshaftFields.SHAFT,
             DriveshaftFields.LINE,
-            DriveshaftFields.SUSPENSION);
+            DriveshaftFields.SUSPENSION,
+            FuelFields.FUEL,
+            PumpFields.READER,
+            FuelFields.INJECTORS,
+            FuelFields.HOSE,
+            FuelFields.FILTER,
+            FuelFields.LINE,
+            FuelFields.SYSTEM,
+            FuelFields.TANK);
 
     /** Makes a part. */
     @FunctionalInterface

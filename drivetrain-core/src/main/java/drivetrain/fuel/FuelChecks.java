@@ -19,7 +19,7 @@ public final class FuelChecks {
 
     private static final String SUPPLY = "pump flow against the engine's demand";
     private static final String DUTY = "injector duty";
-    private static final String SUCTION = "fuel boiling at the pump";
+    private static final String SUCTION = "pressure left before the fuel boils at the pump";
     private static final Source CAPACITY_RULE =
             Source.derived("a canister holds its working capacity and no more until it is purged");
     private static final Source PRESSURE_RULE = Source.given("the working pressure in the hose's data");
@@ -187,6 +187,39 @@ public final class FuelChecks {
                     kept ? "the line is made for the pressure" : "the line is not made for this pressure; it can burst",
                     PRESSURE_RULE);
         });
+    }
+
+    /**
+     * Checks what the line back to the tank costs while the engine burns next to nothing and the whole pump flow goes back.
+     *
+     * @param supply the supply
+     * @param back the return line
+     * @param flow the flow of the pump, or why it is not known
+     * @return the finding
+     */
+    public static Finding returnLine(FuelSupply supply, FuelLine back, Outcome<VolumeFlow> flow) {
+        String checked = "loss in the return line at idle";
+        FuelLimit limit = FuelLimit.of("return-loss");
+        Pressure most = Pressure.ofKilopascals(limit.most());
+        if (supply.regulator().layout() == Regulator.Layout.RETURNLESS) {
+            return Finding.notEvaluated(checked, "a returnless system sends nothing back", limit.source());
+        }
+        return flow.map(all -> back.feedLoss(all, supply.fuel()))
+                .fold(
+                        loss -> {
+                            boolean kept = !loss.isGreaterThan(most);
+                            return Finding.of(
+                                    checked,
+                                    Figure.of(loss, Display.GAUGE_PRESSURE),
+                                    Figure.of(most, Display.GAUGE_PRESSURE),
+                                    Figure.of(most.minus(loss), Display.GAUGE_PRESSURE),
+                                    kept ? Verdict.MET : Verdict.MARGINAL,
+                                    kept
+                                            ? "the return line lets the regulator work"
+                                            : "the return line is narrow: at idle it can lift the rail above the regulator's setting",
+                                    limit.source());
+                        },
+                        reason -> Finding.notEvaluated(checked, reason, limit.source()));
     }
 
     /**

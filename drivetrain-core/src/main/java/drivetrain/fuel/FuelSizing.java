@@ -28,7 +28,7 @@ public final class FuelSizing {
      * @param conduit the tube or hose
      * @param speed how fast the fuel flows in it
      * @param loss what a straight length of it costs
-     * @param wideEnough true if the speed is within the house limit
+     * @param wideEnough true if the speed and, in a feed line, the loss are within the house limits
      */
     public record Bore(Conduit conduit, Speed speed, Pressure loss, boolean wideEnough) {}
 
@@ -78,6 +78,7 @@ public final class FuelSizing {
     public static List<Bore> bores(VolumeFlow flow, Length length, FlowingFuel fuel, boolean suction) {
         flow.requirePositive("flow in the line");
         FuelLimit limit = FuelLimit.of(suction ? "suction-speed" : "feed-speed");
+        FuelLimit most = FuelLimit.of("feed-loss");
         List<Bore> bores = new ArrayList<>();
         Table.BORES.rows().forEach(row -> {
             Conduit.Material material = row.text("kind").equals(Conduit.Material.TUBE.word())
@@ -88,7 +89,8 @@ public final class FuelSizing {
             Speed speed = PipeFlow.speed(flow, conduit.bore());
             Pressure loss = PipeFlow.friction(
                     flow, conduit.bore(), length, conduit.roughness(), fuel.density(), fuel.viscosity());
-            bores.add(new Bore(conduit, speed, loss, speed.toMetersPerSecond() <= limit.most()));
+            boolean cheap = suction || loss.toKilopascals() <= most.most();
+            bores.add(new Bore(conduit, speed, loss, cheap && speed.toMetersPerSecond() <= limit.most()));
         });
         return List.copyOf(bores);
     }
@@ -112,6 +114,15 @@ public final class FuelSizing {
      */
     public static Source speedSource(boolean suction) {
         return FuelLimit.of(suction ? "suction-speed" : "feed-speed").source();
+    }
+
+    /**
+     * Returns what a feed line may cost.
+     *
+     * @return the house limit
+     */
+    public static Pressure mostLoss() {
+        return Pressure.ofKilopascals(FuelLimit.of("feed-loss").most());
     }
 
     /**

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
@@ -57,7 +58,7 @@ public record FuelSupply(
 
     /** Returns what the lift costs. */
     Pressure liftPressure() {
-        return Pressure.ofPascals(fuel.density().toKilogramsPerCubicMeter() * GRAVITY * lift.toMeters());
+        return lifted(fuel, lift);
     }
 
     /**
@@ -111,10 +112,37 @@ public record FuelSupply(
         });
     }
 
-    /** What the pump has to add at a flow so that the regulator holds. */
-    private Pressure needed(VolumeFlow flow) {
-        Pressure needed = held().plus(line.suctionLoss(flow, fuel));
-        return isReturn() ? needed.plus(line.feedLoss(flow, fuel)).plus(liftPressure()) : needed;
+    /**
+     * Returns what the pump has to add at a flow so that the regulator holds.
+     *
+     * @param flow the flow through the pump
+     * @return what the regulator holds, with losses and lift as the layout has them
+     */
+    public Pressure needed(VolumeFlow flow) {
+        return needed(line, regulator, fuel, lift, boost, flow);
+    }
+
+    /**
+     * Returns what any pump would have to add at a flow so that the regulator holds.
+     *
+     * @param line the way from the tank to the rail
+     * @param regulator the regulator
+     * @param fuel the fuel at its temperature
+     * @param lift how far the rail lies above the fuel in the tank
+     * @param boost the pressure in the manifold above the air outside
+     * @param flow the flow through the pump
+     * @return what the regulator holds, with losses and lift as the layout has them
+     */
+    public static Pressure needed(
+            FuelLine line, Regulator regulator, FlowingFuel fuel, Length lift, Pressure boost, VolumeFlow flow) {
+        Pressure needed = regulator.held(boost).plus(line.suctionLoss(flow, fuel));
+        return regulator.layout() == Regulator.Layout.RETURN
+                ? needed.plus(line.feedLoss(flow, fuel)).plus(lifted(fuel, lift))
+                : needed;
+    }
+
+    private static Pressure lifted(FlowingFuel fuel, Length lift) {
+        return Pressure.ofPascals(fuel.density().toKilogramsPerCubicMeter() * GRAVITY * lift.toMeters());
     }
 
     /** The pressure in the rail: what the regulator holds or the pump adds, less the way there. */
@@ -161,30 +189,76 @@ public record FuelSupply(
                 high -> "the pump was not measured at so small a flow");
     }
 
+    /** The pump's curve at the voltage that its wires leave, from its lowest to its highest measured pressure. */
+    Outcome<List<SupplyCurves.Point>> pumpPoints(int steps) {
+        ElectricFeed feed = feed();
+        return measured(() ->
+                feed.lowestEnd().then(low -> feed.highestEnd().map(high -> pumpPoints(low, high, steps))));
+    }
+
+    private List<SupplyCurves.Point> pumpPoints(ElectricFeed.End lowest, ElectricFeed.End highest, int steps) {
+        Pressure low = lowest.pressure().times(1.0 + END);
+        Pressure high = highest.pressure().times(1.0 - END);
+        List<SupplyCurves.Point> points = new ArrayList<>();
+        for (int i = 0; i <= steps; i++) {
+            Pressure added = low.plus(high.minus(low).times((double) i / steps));
+            points.add(new SupplyCurves.Point(flowOrThrow(added), added));
+        }
+        return points;
+    }
+
+    /** Leaves a solution on its way: the pump was not measured at a pressure or a voltage that it came to. */
+    private static final class NotMeasured extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        NotMeasured(String reason) {
+            super(reason, null, false, false);
+        }
+    }
+
     private VolumeFlow flowOrThrow(Pressure added) {
-        return pumpFlow(added).orThrow();
+        return pumpFlow(added).fold(flow -> flow, reason -> {
+            throw new NotMeasured(reason);
+        });
+    }
+
+    private static <T> Outcome<T> measured(Supplier<Outcome<T>> solution) {
+        try {
+            return solution.get();
+        } catch (NotMeasured e) {
+            return Outcome.notEvaluated(String.valueOf(e.getMessage()));
+        }
     }
 
     /** Solves for the pressure at which an excess that falls with the pressure is zero, between the ends of what was measured. */
     private Outcome<Pressure> solve(
             Function<Pressure, Double> excess, Function<Pressure, String> below, Function<Pressure, String> above) {
         ElectricFeed feed = feed();
-        return feed.lowestEnd()
-                .then(lowest -> feed.highestEnd().then(highest -> {
-                    Pressure low = lowest.pressure().times(1.0 + END);
-                    Pressure high = highest.pressure().times(1.0 - END);
-                    if (excess.apply(low) < 0.0) {
-                        return Outcome.notEvaluated(below.apply(low));
-                    }
-                    if (excess.apply(high) > 0.0) {
-                        return pump.band(highest.voltage()).orThrow().endsAtNoFlow()
-                                ? Outcome.of(highest.pressure())
-                                : Outcome.notEvaluated(above.apply(high));
-                    }
-                    UnivariateFunction function = pascals -> excess.apply(Pressure.ofPascals(pascals));
-                    return Outcome.of(Pressure.ofPascals(new BrentSolver(1e-14, ACCURACY_PASCALS, 0.0)
-                            .solve(MOST_EVALUATIONS, function, low.si(), high.si())));
-                }));
+        return measured(() ->
+                feed.lowestEnd().then(low -> feed.highestEnd().then(high -> solve(low, high, excess, below, above))));
+    }
+
+    private Outcome<Pressure> solve(
+            ElectricFeed.End lowest,
+            ElectricFeed.End highest,
+            Function<Pressure, Double> excess,
+            Function<Pressure, String> below,
+            Function<Pressure, String> above) {
+        Pressure low = lowest.pressure().times(1.0 + END);
+        Pressure high = highest.pressure().times(1.0 - END);
+        if (excess.apply(low) < 0.0) {
+            return Outcome.notEvaluated(below.apply(low));
+        }
+        if (excess.apply(high) > 0.0) {
+            boolean ends = pump.band(highest.voltage())
+                    .value()
+                    .filter(PressureBand::endsAtNoFlow)
+                    .isPresent();
+            return ends ? Outcome.of(highest.pressure()) : Outcome.notEvaluated(above.apply(high));
+        }
+        UnivariateFunction function = pascals -> excess.apply(Pressure.ofPascals(pascals));
+        return Outcome.of(Pressure.ofPascals(
+                new BrentSolver(1e-14, ACCURACY_PASCALS, 0.0).solve(MOST_EVALUATIONS, function, low.si(), high.si())));
     }
 
     /**

@@ -19,7 +19,7 @@ import java.util.regex.Pattern;
  */
 final class FuelWords {
 
-    private static final int LONGEST_TEXT = 4_000;
+    private static final int LONGEST_TEXT = 400;
     private static final int MOST_UNIT_WORDS = 3;
     private static final Pattern NUMBER =
             Pattern.compile("[+-]?(?:(?:[0-9]{1,9}(?: +|-))?[0-9]{1,9}/[0-9]{1,9}(?![0-9])"

@@ -16,8 +16,8 @@ import java.util.function.Function;
 /**
  * A pump with its measured curves.
  *
- * <p>At a voltage between two measured ones the neighboring curves are carried there by similarity and blended in proportion; beyond the measured voltages the nearest curve is carried there,
- * at most by the ratios of {@code reference-tables/fuel/limits.csv}, which {@link #assumptionsAt} flags.
+ * <p>At a voltage between two measured ones, flow and current at a pressure lie on the straight line between those of the neighboring curves. Beyond the measured voltages the nearest curve is carried there by
+ * similarity, at most by the ratios of {@code reference-tables/fuel/limits.csv}, which {@link #assumptionsAt} flags.
  *
  * @param name the name in a catalog, or the literal text
  * @param curves 1 to 12 curves in rising voltage
@@ -26,6 +26,8 @@ public record MeasuredPump(String name, List<PumpCurve> curves) implements Pump 
 
     /** The most curves that a pump may have. */
     public static final int MOST_CURVES = 12;
+
+    private static final Source INTERPOLATION = Source.derived("interpolation between measurements");
 
     private static final Source SIMILARITY = Source.derived(
             "similarity of pumps: flow rises with speed, pressure with its square; speed taken in proportion to voltage");
@@ -58,7 +60,7 @@ public record MeasuredPump(String name, List<PumpCurve> curves) implements Pump 
 
     private record Carried(PumpCurve.Similar low, PumpCurve.Similar high, double share) {}
 
-    /** The neighboring curves carried to a voltage; both are the same one where only one can be used. */
+    /** The neighboring curves as measured, or the nearest one carried to the voltage. */
     private Outcome<Carried> carriedTo(Voltage voltage) {
         if (voltage.si() <= 0.0) {
             return Outcome.notEvaluated("no voltage is left at the pump");
@@ -78,7 +80,9 @@ public record MeasuredPump(String name, List<PumpCurve> curves) implements Pump 
         double share =
                 between ? voltage.minus(below.voltage()).ratioTo(above.voltage().minus(below.voltage())) : 0.0;
         return Outcome.of(
-                new Carried(PumpCurve.Similar.of(below, voltage), PumpCurve.Similar.of(above, voltage), share));
+                between
+                        ? new Carried(new PumpCurve.Similar(below, 1.0), new PumpCurve.Similar(above, 1.0), share)
+                        : new Carried(PumpCurve.Similar.of(above, voltage), PumpCurve.Similar.of(above, voltage), 0.0));
     }
 
     private String measuredVoltages() {
@@ -147,13 +151,19 @@ public record MeasuredPump(String name, List<PumpCurve> curves) implements Pump 
         }
         boolean between = voltage.isGreaterThan(curves.get(0).voltage())
                 && voltage.isLessThan(curves.get(curves.size() - 1).voltage());
-        String statement = "the pump was measured at " + measuredVoltages() + "; its curve is carried to "
-                + DecimalText.fixed(voltage.toVolts(), 1) + " V by similarity";
+        String volts = DecimalText.fixed(voltage.toVolts(), 1) + " V";
         return List.of(
                 between
                         ? Assumption.of(
-                                "pump at another voltage", statement + " between two measured curves", SIMILARITY)
-                        : Assumption.flagged("pump at another voltage", statement, SIMILARITY));
+                                "pump at another voltage",
+                                "the pump was measured at " + measuredVoltages() + "; at " + volts
+                                        + " it lies on the straight line between two measured curves",
+                                INTERPOLATION)
+                        : Assumption.flagged(
+                                "pump at another voltage",
+                                "the pump was measured at " + measuredVoltages() + "; its curve is carried to " + volts
+                                        + " by similarity",
+                                SIMILARITY));
     }
 
     @Override

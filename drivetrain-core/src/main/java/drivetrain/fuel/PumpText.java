@@ -29,7 +29,7 @@ final class PumpText {
 
     static Pump read(String text, Function<String, Optional<Pump>> shelf) {
         Matcher set = SET.matcher(text);
-        return text.length() <= 4_000 && set.matches() ? set(text, set, shelf) : one(text);
+        return text.length() <= 400 && set.matches() ? set(text, set, shelf) : one(text);
     }
 
     private static Pump set(String text, Matcher set, Function<String, Optional<Pump>> shelf) {

@@ -12,8 +12,8 @@
  *
  * <h2>Pump</h2>
  * A measured curve of flow against pressure at a voltage; straight lines between the points, which read low on a curve that bends down; nothing beyond them. Similarity carries a curve to another voltage:
- * with r = V/V_0 flow Q = r Q_0(p / r2) and current I = r2 I_0(p / r2), the speed taken in proportion to the voltage. Between two measured voltages the neighbors are carried there and blended; outside them one
- * is carried, 0.85 to 1.15 of its voltage at most, which is flagged. In parallel flows add at one pressure; in series pressures add at one flow.
+ * with r = V/V_0 flow Q = r Q_0(p / r2) and current I = r2 I_0(p / r2), the speed taken in proportion to the voltage. Between two measured voltages
+ * flow and current at a pressure lie on the straight line; outside them one curve is carried, 0.85 to 1.15 of its voltage at most, which is flagged. In parallel flows add at one pressure; in series pressures add at one flow.
  *
  * <p>Wires: V = V_s - I R, R = resistivity x 2 length / area (copper, IEC 60028, 20 degC; gauges by ASTM B258).
  *

@@ -101,6 +101,19 @@ public record Display<Q extends Quantity<Q>>(Unit<Q> us, int usDecimals, Unit<Q>
     public static final Display<Density> AIR_DENSITY =
             new Display<>(Density.KILOGRAM_PER_CUBIC_METER, 3, Density.KILOGRAM_PER_CUBIC_METER, 3);
 
+    /** A distance on the road: whole miles and kilometers. */
+    public static final Display<Length> ROAD_DISTANCE = new Display<>(Length.MILE, 0, Length.KILOMETER, 0);
+
+    /** Flow of one injector: lb/h and kg/h to one decimal. */
+    public static final Display<MassFlow> INJECTOR_FLOW =
+            new Display<>(MassFlow.POUND_PER_HOUR, 1, MassFlow.KILOGRAM_PER_HOUR, 1);
+
+    /** Length of a fuel line: feet and meters to one decimal. */
+    public static final Display<Length> LINE_LENGTH = new Display<>(Length.FOOT, 1, Length.METER, 1);
+
+    /** Bore of a fuel line: inches to three decimals, millimeters to one. */
+    public static final Display<Length> BORE = new Display<>(Length.INCH, 3, Length.MILLIMETER, 1);
+
     /** Flow of fuel by volume: US gallons and liters an hour. */
     public static final Display<VolumeFlow> VOLUME_FLOW =
             new Display<>(VolumeFlow.US_GALLON_PER_HOUR, 1, VolumeFlow.LITER_PER_HOUR, 0);

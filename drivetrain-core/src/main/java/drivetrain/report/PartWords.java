@@ -53,6 +53,8 @@ final class PartWords {
             case FRONT_SHAFT -> combination.shaft(ShaftPlace.FRONT).shaft();
             case FRONT_LINE -> combination.shaft(ShaftPlace.FRONT).line();
             case FRONT_SUSPENSION -> combination.shaft(ShaftPlace.FRONT).suspension();
+            case FUEL, FUEL_PUMP, FEED_LINE, RETURN_LINE, INJECTORS, FUEL_SYSTEM, TANK ->
+                combination.fuelParts().in(slot);
         };
     }
 
@@ -80,7 +82,7 @@ final class PartWords {
         } else if (item instanceof Vehicle vehicle) {
             return masses(vehicle);
         }
-        throw new IllegalArgumentException("no part: " + item);
+        return FuelPartWords.figures(item);
     }
 
     /** The peaks instead of a whole curve, which would fill the screen. */

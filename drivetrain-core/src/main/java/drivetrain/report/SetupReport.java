@@ -58,12 +58,14 @@ public final class SetupReport {
         return Report.of("choice", grid(combination, slots));
     }
 
-    /** Every place; those of driveshafts only where they are filled, as few orders tell of them. */
+    /** Every place; those of driveshafts only where they are filled, and those of the fuel supply as soon as one of them is. */
     private static List<Slot> shown(Combination combination) {
+        boolean fuel = combination.fuelParts().isAnyChosen();
         List<Slot> slots = new ArrayList<>();
         for (Slot slot : Slot.values()) {
-            if (!OF_SHAFTS.contains(slot.kind())
-                    || combination.specification().choice(slot).isPresent()) {
+            boolean shaft = OF_SHAFTS.contains(slot.kind());
+            boolean filled = combination.specification().choice(slot).isPresent();
+            if (slot.isFuelSupply() ? fuel : !shaft || filled) {
                 slots.add(slot);
             }
         }
@@ -101,7 +103,7 @@ public final class SetupReport {
 
     private static String unchosen(Slot slot) {
         return switch (slot) {
-            case OVERDRIVE, HUBS -> "none fitted";
+            case OVERDRIVE, HUBS, RETURN_LINE -> "none fitted";
             case FRONT_TIRE -> "as at the rear";
             default -> "not chosen";
         };

@@ -40,6 +40,17 @@ final class Builds {
             .with(
                     Slot.REAR_SUSPENSION,
                     "leaf springs 560 mm ahead 25 mm below 1000 mm apart, pinion 285 mm ahead 35 mm above, bump 85 mm, droop 110 mm, track 1490 mm")
+            .with(Slot.FUEL, "E10, ethanol 10 %, 748 kg/m3, viscosity 0.6 mm2/s, reid 8.7 psi")
+            .with(
+                    Slot.FUEL_PUMP,
+                    "13.5 V, 374 L/h at 0 psi 7 A, 331 L/h at 45 psi 11 A, 281 L/h at 80 psi 15 A, 200 L/h at 120 psi 19 A, 0 L/h at 150 psi 21 A")
+            .with(Slot.FEED_LINE, "4.6 m of 7.75 mm tube, filter 6 kPa at 200 L/h, 1.2 m of 7.9 mm hose, 4 elbows")
+            .with(Slot.RETURN_LINE, "5 m of 8 mm tube")
+            .with(Slot.INJECTORS, "8 x 42 lb/h at 43.5 psi, tested at 0.69 kg/L")
+            .with(
+                    Slot.FUEL_SYSTEM,
+                    "return 58 psi, lift 0.5 m, 13.8 V, low 12.4 V, wire 5 m of AWG 10, fuel at 40 degC, elevation 600 m")
+            .with(Slot.TANK, "90 L, usable 84 L, canister 80 g, fill 40 %, day 20 degC to 34 degC")
             .cruisingAt("70 mph");
 
     /** A hardtop for steep ground: manual with a very low first gear, short axle. */

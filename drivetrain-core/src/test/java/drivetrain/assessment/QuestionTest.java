@@ -42,7 +42,9 @@ class QuestionTest {
                         "top",
                         "grip",
                         "loads",
-                        "converter");
+                        "converter",
+                        "supply",
+                        "tank");
     }
 
     @ParameterizedTest

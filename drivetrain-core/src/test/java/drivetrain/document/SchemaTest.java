@@ -128,6 +128,8 @@ class SchemaTest {
                 catalog.at("/properties/houseLimits"),
                 HouseLimits.packed().values().keySet());
         Map<String, List<String>> groups = Map.of(
+                "/pumpCurve", PumpFields.CURVE,
+                "/pumpPoint", PumpFields.POINT,
                 "/curvePoint", EngineFields.POINT,
                 "/peaks", EngineFields.PEAKS,
                 "/peaks/properties/power", EngineFields.PEAK_POWER,

@@ -83,7 +83,7 @@ class PumpTest {
         Pump pump = Supplies.pump(TWO_CURVES);
         assertThat(litersPerHour(pump, 30.0, 12.0)).isCloseTo(220.0, within(1e-9));
         assertThat(litersPerHour(pump, 30.0, 14.0)).isCloseTo(270.0, within(1e-9));
-        assertThat(litersPerHour(pump, 30.0, 13.0)).isBetween(220.0, 270.0);
+        assertThat(litersPerHour(pump, 30.0, 13.0)).isCloseTo(245.0, within(1e-9));
         assertThat(litersPerHour(pump, 30.0, 12.0 + 1e-9)).isCloseTo(220.0, within(1e-6));
         assertThat(litersPerHour(pump, 30.0, 14.0 - 1e-9)).isCloseTo(270.0, within(1e-6));
         assertThat(pump.assumptionsAt(Voltage.ofVolts(13.0))).singleElement().matches(one -> !one.flagged());

@@ -23,7 +23,8 @@ public final class Demo {
             "transfer-cases.yaml",
             "axles.yaml",
             "tires.yaml",
-            "driveshafts.yaml");
+            "driveshafts.yaml",
+            "fuel.yaml");
     private static final List<String> ORDERS = List.of("coast-tourer", "ranch-crawler");
 
     private Demo() {}

@@ -19,10 +19,13 @@ import drivetrain.repl.command.ask.QuestionCommand;
 import drivetrain.repl.command.ask.ShaftsCommand;
 import drivetrain.repl.command.ask.ShiftsCommand;
 import drivetrain.repl.command.ask.ShowCommand;
+import drivetrain.repl.command.ask.SizeCommand;
 import drivetrain.repl.command.ask.SpeedometerCommand;
 import drivetrain.repl.command.ask.SpeedsCommand;
 import drivetrain.repl.command.ask.SprintCommand;
 import drivetrain.repl.command.ask.SuspectCommand;
+import drivetrain.repl.command.ask.SupplyCommand;
+import drivetrain.repl.command.ask.TankQuestion;
 import drivetrain.repl.command.ask.TireQuestion;
 import drivetrain.repl.command.ask.TopCommand;
 import drivetrain.repl.command.ask.TorqueCommand;
@@ -30,6 +33,7 @@ import drivetrain.repl.command.ask.TravelCommand;
 import drivetrain.repl.command.ask.TubesCommand;
 import drivetrain.repl.command.choose.AxleCommand;
 import drivetrain.repl.command.choose.ConditionCommand;
+import drivetrain.repl.command.choose.FuelChoices;
 import drivetrain.repl.command.choose.PartCommand;
 import drivetrain.repl.command.choose.ShaftCommand;
 import drivetrain.repl.command.choose.TireCommand;
@@ -72,6 +76,7 @@ final class Words {
         commands.add(new TireCommand());
         commands.add(new ShaftCommand());
         commands.addAll(ConditionCommand.all());
+        commands.addAll(FuelChoices.all());
         List<QuestionCommand<?>> questions = List.of(
                 new CruiseCommand(),
                 new SpeedsCommand(),
@@ -89,12 +94,14 @@ final class Words {
                 new TravelCommand(),
                 new OrdersCommand(),
                 new SuspectCommand(),
-                new TubesCommand());
+                new TubesCommand(),
+                new SupplyCommand());
         commands.addAll(questions);
         commands.add(new CheckCommand());
         commands.add(new ShowCommand());
         commands.add(explain(questions));
         commands.add(new PlotCommand());
+        commands.add(new SizeCommand());
         commands.add(new PartsCommand());
         commands.add(new CompareCommand());
         commands.add(new WhatIfCommand());
@@ -123,6 +130,8 @@ final class Words {
         List<QuestionCommand<?>> all = new ArrayList<>(questions);
         all.add(new EngineQuestion());
         all.add(new TireQuestion());
+        all.add(new TankQuestion());
+        all.addAll(SizeCommand.questions());
         return new ExplainCommand(all);
     }
 }

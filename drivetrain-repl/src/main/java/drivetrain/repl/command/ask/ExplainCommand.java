@@ -54,7 +54,8 @@ public final class ExplainCommand implements Command {
                     .allowing(words())
                     .asException();
         }
-        return Result.answer(session, explain(session, question(arguments), arguments.from(1)));
+        boolean two = arguments.size() > 1 && byName.containsKey(twoWords(arguments));
+        return Result.answer(session, explain(session, question(arguments, two), arguments.from(two ? 2 : 1)));
     }
 
     private static <A extends Answer> Report explain(
@@ -62,8 +63,13 @@ public final class ExplainCommand implements Command {
         return ExplainReport.of(question.answer(session, arguments));
     }
 
-    private QuestionCommand<?> question(Arguments arguments) {
-        String word = arguments.get(0).text().toLowerCase(Locale.ROOT);
+    /** Some questions have a name of two words, such as {@code size pump}. */
+    private static String twoWords(Arguments arguments) {
+        return (arguments.get(0).text() + " " + arguments.get(1).text()).toLowerCase(Locale.ROOT);
+    }
+
+    private QuestionCommand<?> question(Arguments arguments, boolean two) {
+        String word = two ? twoWords(arguments) : arguments.get(0).text().toLowerCase(Locale.ROOT);
         QuestionCommand<?> known = byName.get(word);
         if (known == null) {
             throw unknown(arguments, word);

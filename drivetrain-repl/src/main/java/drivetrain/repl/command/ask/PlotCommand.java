@@ -22,18 +22,18 @@ import drivetrain.report.SpeedsPlot;
 import java.util.List;
 import java.util.Locale;
 
-/** {@code plot speeds}, {@code plot force}, {@code plot power}: every gear of a range, drawn; {@code plot travel}: a driveshaft over the suspension travel. */
+/** {@code plot speeds}, {@code plot force}, {@code plot power}: every gear of a range, drawn; {@code plot travel}: a driveshaft over the suspension travel; {@code plot supply}: the fuel supply. */
 public final class PlotCommand implements Command {
 
     private static final AngularSpeed LEFT_EDGE = AngularSpeed.ofRpm(500.0);
 
     private static final Manual MANUAL = Manual.of(
                     Topic.ASK,
-                    "plot speeds|force|power [low] | travel [front|rear]",
+                    "plot speeds|force|power [low] | travel [front|rear] | supply [VOLTAGE]",
                     "draw every gear of a range: road speed over engine speed, force or power at the wheels over road speed; or a driveshaft"
-                            + " over the suspension travel")
+                            + " over the suspension travel, or the fuel supply")
             .alias("draw", "graph")
-            .example("plot speeds", "plot force", "plot power low", "plot travel rear");
+            .example("plot speeds", "plot force", "plot power low", "plot travel rear", "plot supply");
 
     /** Makes the command. */
     public PlotCommand() {}
@@ -47,6 +47,9 @@ public final class PlotCommand implements Command {
     public Result run(Session session, Arguments arguments) {
         if (!arguments.isEmpty() && arguments.get(0).isAny("travel")) {
             return Result.answer(session, TravelDrawing.of(session.combination(), arguments.from(1)));
+        }
+        if (!arguments.isEmpty() && arguments.get(0).isAny("supply")) {
+            return Result.answer(session, FuelPlot.of(session, arguments.from(1)));
         }
         if (arguments.isEmpty()) {
             throw arguments
@@ -112,7 +115,7 @@ public final class PlotCommand implements Command {
     @Override
     public List<Offer> offers(Session session, List<String> before) {
         if (before.isEmpty()) {
-            return Offer.of("speeds", "force", "power", "travel");
+            return Offer.of("speeds", "force", "power", "travel", "supply");
         }
         if (before.size() == 1 && before.get(0).toLowerCase(Locale.ROOT).equals("travel")) {
             return Offer.of("front", "rear");

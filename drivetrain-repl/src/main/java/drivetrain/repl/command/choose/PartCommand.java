@@ -83,6 +83,11 @@ public final class PartCommand implements Command {
                                 .example("hubs 24/16", "hubs none")));
     }
 
+    /** Makes the command of one slot. */
+    static Command of(Slot slot, boolean canBeLeftOut, Manual manual) {
+        return new PartCommand(slot, canBeLeftOut, manual);
+    }
+
     @Override
     public Manual manual() {
         return manual;
@@ -94,9 +99,16 @@ public final class PartCommand implements Command {
             return Result.answer(session, PresentChoice.of(session, List.of(slot)));
         }
         String text = arguments.text();
-        Specification changed = session.specification().with(slot, text);
+        Specification changed = isLeftOut(text)
+                ? session.specification().without(slot)
+                : session.specification().with(slot, text);
         Session next = arguments.read(typed -> session.change(arguments.line().strip(), changed));
         return Result.changed(next, PresentChoice.notice(next, slot));
+    }
+
+    /** A line or injectors of a fuel supply that are not fitted have no text of their own. */
+    private boolean isLeftOut(String text) {
+        return canBeLeftOut && slot.isFuelSupply() && text.equalsIgnoreCase("none");
     }
 
     @Override

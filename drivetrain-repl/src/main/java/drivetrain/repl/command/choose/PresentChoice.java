@@ -1,6 +1,7 @@
 package drivetrain.repl.command.choose;
 
 import drivetrain.assessment.EngineAnswer;
+import drivetrain.assessment.TankAnswer;
 import drivetrain.assessment.TireAnswer;
 import drivetrain.combination.Combination;
 import drivetrain.combination.Slot;
@@ -9,6 +10,7 @@ import drivetrain.repl.session.Session;
 import drivetrain.report.EngineReport;
 import drivetrain.report.Report;
 import drivetrain.report.SetupReport;
+import drivetrain.report.TankReport;
 import drivetrain.report.TireReport;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +24,7 @@ final class PresentChoice {
         Combination combination = session.combination();
         Outcome<Report> figures = switch (slots.get(0)) {
             case ENGINE -> EngineAnswer.of(combination).map(answer -> EngineReport.of(answer, session.units()));
+            case TANK -> TankAnswer.of(combination).map(answer -> TankReport.of(answer, session.units()));
             case TIRE -> TireAnswer.of(combination).map(answer -> TireReport.of(answer, session.units()));
             default -> Outcome.notEvaluated("it has no figures of its own");
         };
