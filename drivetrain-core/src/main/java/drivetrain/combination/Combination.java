@@ -16,6 +16,8 @@ import drivetrain.refusal.Refusal;
 import drivetrain.refusal.RefusedException;
 import drivetrain.road.Surface;
 import drivetrain.tire.Tire;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -45,6 +47,7 @@ public final class Combination {
     private final Optional<Surface> surface;
     private final Optional<Air> air;
     private final Outcome<GearTrain> gearTrain;
+    private final Map<Slot, Part<?>> chosen = new EnumMap<>(Slot.class);
 
     private Combination(Specification specification, Catalog catalog) {
         this.specification = specification;
@@ -121,7 +124,9 @@ public final class Combination {
             return Optional.empty();
         }
         try {
-            return Optional.of(catalog.resolve(kind, text.get()));
+            Part<T> part = catalog.resolve(kind, text.get());
+            chosen.put(slot, part);
+            return Optional.of(part);
         } catch (RefusedException refused) {
             Refusal why = refused.refusal();
             throw new RefusedException(new Refusal(
@@ -167,6 +172,16 @@ public final class Combination {
      */
     public HouseLimits limits() {
         return limits;
+    }
+
+    /**
+     * Returns the part that was chosen for a slot.
+     *
+     * @param slot the slot
+     * @return the part, or empty; a front tire that is only the rear one's was not chosen
+     */
+    public Optional<Part<?>> part(Slot slot) {
+        return Optional.ofNullable(chosen.get(slot));
     }
 
     /**

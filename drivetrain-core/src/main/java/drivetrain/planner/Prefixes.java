@@ -3,7 +3,7 @@ package drivetrain.planner;
 /** Cuts the work into tasks: each fixes one position on each of the outermost axes. */
 final class Prefixes {
 
-    private static final int ENOUGH_TASKS = 64;
+    private static final int ENOUGH_TASKS = 1024;
     private static final int MOST_TASKS = 1 << 20;
 
     private final int[] sizes;

@@ -78,6 +78,17 @@ public record Session(Setup setup, Specification kept, Timeline timeline, UnitSy
     }
 
     /**
+     * Sets the package in hand aside, to be compared with others.
+     *
+     * @param what what is being done, in the words of the user
+     * @param name the name
+     * @return the next state, which can be undone
+     */
+    public Session keep(String what, String name) {
+        return change(what, setup.keeping(name), kept);
+    }
+
+    /**
      * Replaces the set-up by one that was opened, if all its choices can be looked up.
      *
      * @param what what is being done, in the words of the user

@@ -88,7 +88,7 @@ public final class Main {
         Messages messages = new Messages(err, console.signs(), options.debug());
         try {
             Session session = FirstSession.of(options);
-            Vocabulary vocabulary = Words.vocabulary();
+            Vocabulary vocabulary = Words.vocabulary(messages::progress);
             if (options.readsInput() && (console.isInteractive() || InteractiveShell.isRehearsed())) {
                 return new InteractiveShell(vocabulary, console, options, session).run();
             }

@@ -40,6 +40,11 @@ final class Messages {
         err.flush();
     }
 
+    /** Says how far a long calculation is. */
+    void progress(String line) {
+        print(List.of(line));
+    }
+
     /** What is said about a fault of the program. */
     static final String FAULT = "this line cannot be answered because of a fault in the program; --debug shows where";
 

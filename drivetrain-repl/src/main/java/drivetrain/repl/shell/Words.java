@@ -1,6 +1,7 @@
 package drivetrain.repl.shell;
 
 import drivetrain.repl.command.Command;
+import drivetrain.repl.command.Progress;
 import drivetrain.repl.command.Vocabulary;
 import drivetrain.repl.command.ask.CheckCommand;
 import drivetrain.repl.command.ask.ConverterCommand;
@@ -36,6 +37,14 @@ import drivetrain.repl.command.choose.FuelChoices;
 import drivetrain.repl.command.choose.PartCommand;
 import drivetrain.repl.command.choose.ShaftCommand;
 import drivetrain.repl.command.choose.TireCommand;
+import drivetrain.repl.command.compare.CompareCommand;
+import drivetrain.repl.command.compare.FrontCommand;
+import drivetrain.repl.command.compare.KeepCommand;
+import drivetrain.repl.command.compare.SensitivityCommand;
+import drivetrain.repl.command.compare.SolveCommand;
+import drivetrain.repl.command.compare.SweepCommand;
+import drivetrain.repl.command.compare.ToleranceCommand;
+import drivetrain.repl.command.compare.WhatIfCommand;
 import drivetrain.repl.command.keep.HelpCommand;
 import drivetrain.repl.command.keep.OpenCommand;
 import drivetrain.repl.command.keep.OutputCommand;
@@ -56,6 +65,11 @@ final class Words {
     private Words() {}
 
     static Vocabulary vocabulary() {
+        return vocabulary(Progress.NONE);
+    }
+
+    /** Makes the words; a command that takes long tells how far it is. */
+    static Vocabulary vocabulary(Progress progress) {
         AtomicReference<Vocabulary> whole = new AtomicReference<>();
         List<Command> commands = new ArrayList<>(PartCommand.all());
         commands.add(new AxleCommand());
@@ -89,7 +103,15 @@ final class Words {
         commands.add(new PlotCommand());
         commands.add(new SizeCommand());
         commands.add(new PartsCommand());
+        commands.add(new CompareCommand());
+        commands.add(new WhatIfCommand());
+        commands.add(new SolveCommand());
+        commands.add(new SweepCommand(progress));
+        commands.add(new FrontCommand(progress));
+        commands.add(new SensitivityCommand());
+        commands.add(new ToleranceCommand());
         commands.add(new TitleCommand());
+        commands.add(new KeepCommand());
         commands.add(new SaveCommand());
         commands.add(new OpenCommand());
         commands.add(new UndoCommand());

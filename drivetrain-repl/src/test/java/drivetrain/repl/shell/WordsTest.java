@@ -34,7 +34,7 @@ class WordsTest {
     @ParameterizedTest
     @MethodSource
     void examplesWithoutFiles(String example) {
-        Trial trial = Trial.of("open demo", example);
+        Trial trial = Trial.of("open demo", "keep stock", "keep tall", example);
         assertThat(trial.err()).isEmpty();
         assertThat(trial.status()).isZero();
     }

@@ -51,26 +51,27 @@ public final class OpenCommand implements Command {
         }
         boolean demo = arguments.get(0).isAny(Demo.WORD);
         arguments.requireAtMost(demo ? 2 : 1, MANUAL.usage());
-        Setup opened = demo ? demo(arguments.from(1)) : arguments.read(text -> file(session.setup(), text));
+        Setup opened =
+                demo ? demo(session.setup(), arguments.from(1)) : arguments.read(text -> file(session.setup(), text));
         Session next = arguments.read(text -> session.open(arguments.line().strip(), opened));
         return Result.changed(next, "Opened: " + next.title().orElse("an order without a title") + ".");
     }
 
-    private static Setup demo(Arguments name) {
+    private static Setup demo(Setup present, Arguments name) {
         Specification order = name.isEmpty() ? Demo.order(Demo.orders().get(0)) : name.read(Demo::order);
-        return new Setup(order, Demo.shelf());
+        return present.with(order).on(Demo.shelf());
     }
 
     private static Setup file(Setup present, String text) {
         Path file = FileWords.path(text);
         try {
             try {
-                return new Setup(OrderDocument.read(file), present.shelf());
+                return present.with(OrderDocument.read(file));
             } catch (RefusedException refused) {
                 if (!refused.refusal().given().equals(CATALOG)) {
                     throw refused;
                 }
-                return new Setup(present.specification(), Shelf.of(text, CatalogDocument.read(file)));
+                return present.on(Shelf.of(text, CatalogDocument.read(file)));
             }
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);

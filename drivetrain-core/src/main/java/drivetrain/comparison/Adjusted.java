@@ -1,0 +1,67 @@
+package drivetrain.comparison;
+
+import drivetrain.combination.Catalog;
+import drivetrain.combination.Combination;
+import drivetrain.combination.HouseLimits;
+import drivetrain.combination.Part;
+import drivetrain.combination.PartKind;
+import drivetrain.combination.Slot;
+import drivetrain.combination.Specification;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * A package in which single figures of parts are changed. It is resolved like any other, from a shelf that holds its own parts under other names, so that
+ * every answer of it comes from the assessment.
+ */
+final class Adjusted {
+
+    private static final String NAME = "adjusted-";
+
+    private final Specification base;
+    private final Map<Slot, Part<?>> parts = new EnumMap<>(Slot.class);
+    private final HouseLimits limits;
+
+    Adjusted(Combination combination) {
+        base = combination.specification();
+        for (Slot slot : Slot.values()) {
+            combination.part(slot).ifPresent(part -> parts.put(slot, part));
+        }
+        limits = combination.limits();
+    }
+
+    /** Makes the package in which each lever's number is multiplied by a factor. */
+    Combination with(Map<Lever, Double> factors) {
+        Map<Slot, Object> items = new HashMap<>();
+        parts.forEach((slot, part) -> items.put(slot, part.item()));
+        factors.forEach((lever, factor) -> {
+            Object item = items.get(lever.slot());
+            if (item != null) {
+                lever.number(item).ifPresent(number -> items.put(lever.slot(), lever.with(item, number * factor)));
+            }
+            Object front = items.get(Slot.FRONT_AXLE);
+            if (lever == Lever.AXLE && front != null) {
+                lever.number(front).ifPresent(number -> items.put(Slot.FRONT_AXLE, lever.with(front, number * factor)));
+            }
+        });
+        return resolve(items);
+    }
+
+    private Combination resolve(Map<Slot, Object> items) {
+        Catalog.Builder builder = Catalog.titled("adjusted").limits(limits);
+        Specification specification = base;
+        for (Map.Entry<Slot, Object> item : items.entrySet()) {
+            String name = NAME + item.getKey().name().toLowerCase(Locale.ROOT).replace('_', '-');
+            add(builder, item.getKey().kind(), name, item.getValue());
+            specification = specification.with(item.getKey(), name);
+        }
+        return Combination.resolve(specification, builder.build());
+    }
+
+    @SuppressWarnings("unchecked") // a slot's part is of the slot's kind; Combination resolved it as such
+    private static <T> void add(Catalog.Builder builder, PartKind<T> kind, String name, Object item) {
+        builder.add(kind, Part.of(name, "", (T) item, "adjusted"));
+    }
+}

@@ -1,0 +1,178 @@
+package drivetrain.report;
+
+import drivetrain.combination.Slot;
+import drivetrain.comparison.Measure;
+import drivetrain.comparison.SideBySide;
+import drivetrain.finding.Finding;
+import drivetrain.finding.Verdict;
+import drivetrain.quantity.Figure;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Drivetrain packages side by side. */
+public final class ComparisonReport {
+
+    private ComparisonReport() {}
+
+    /**
+     * Words a comparison.
+     *
+     * @param question the machine name of the question
+     * @param comparison the packages
+     * @param onlyDifferences true to leave out what is alike in all of them
+     * @return the report
+     */
+    public static Report of(String question, SideBySide comparison, boolean onlyDifferences) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(Sentence.answer(sentence(comparison)));
+        blocks.add(orders(comparison));
+        parts(comparison).ifPresent(blocks::add);
+        blocks.add(figures(comparison, onlyDifferences));
+        blocks.add(checks(comparison, onlyDifferences));
+        if (!comparison.assumptions().isEmpty()) {
+            blocks.add(Notes.of(comparison.assumptions()));
+        }
+        if (!comparison.cautions().isEmpty()) {
+            blocks.add(Cautions.of(comparison.cautions()));
+        }
+        return new Report(question, blocks);
+    }
+
+    private static String sentence(SideBySide comparison) {
+        List<String> others = new ArrayList<>();
+        for (int i = 1; i < comparison.orders().size(); i++) {
+            others.add("\"" + comparison.orders().get(i).name() + "\"");
+        }
+        long differing =
+                comparison.rows().stream().filter(SideBySide.Row::differs).count();
+        String figures = differing == 0
+                ? "no figure differs"
+                : differing == 1 ? "one figure differs" : differing + " figures differ";
+        return "Against \"" + comparison.orders().get(0).name() + "\", " + figures + " in "
+                + String.join(" or ", others) + ".";
+    }
+
+    private static Grid orders(SideBySide comparison) {
+        List<List<Cell>> rows = new ArrayList<>();
+        for (int i = 0; i < comparison.orders().size(); i++) {
+            SideBySide.Order order = comparison.orders().get(i);
+            long exceeded = order.assessment().findings().stream()
+                    .filter(finding -> finding.verdict() == Verdict.EXCEEDED)
+                    .count();
+            rows.add(List.of(
+                    Cell.of(order.name()),
+                    Cell.of(comparison.verdicts().get(i).label()),
+                    Cell.of(Figure.plain(exceeded, 0))));
+        }
+        return new Grid(
+                "orders",
+                "",
+                List.of(
+                        Column.ofText("name", "package"),
+                        Column.ofText("verdict", "worst check"),
+                        Column.ofFigures("exceeded", "limits exceeded")),
+                rows);
+    }
+
+    private static Optional<Grid> parts(SideBySide comparison) {
+        List<List<Cell>> rows = new ArrayList<>();
+        for (Slot slot : Slot.values()) {
+            List<String> choices = comparison.orders().stream()
+                    .map(order -> order.assessment()
+                            .combination()
+                            .specification()
+                            .choice(slot)
+                            .orElse("-"))
+                    .toList();
+            if (choices.stream().distinct().count() > 1) {
+                List<Cell> row = new ArrayList<>();
+                row.add(Cell.of(slot.word()));
+                choices.forEach(choice -> row.add(Cell.of(choice)));
+                rows.add(row);
+            }
+        }
+        List<Column> columns = new ArrayList<>();
+        columns.add(Column.ofText("place", "place"));
+        for (int i = 0; i < comparison.orders().size(); i++) {
+            columns.add(Column.ofText(key(i), comparison.orders().get(i).name()));
+        }
+        return rows.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Grid("parts", "The parts that differ", columns, rows));
+    }
+
+    private static String key(int index) {
+        return "order" + (index + 1);
+    }
+
+    private static Grid figures(SideBySide comparison, boolean onlyDifferences) {
+        List<Column> columns = new ArrayList<>();
+        columns.add(Column.ofText("figure", "figure"));
+        for (int i = 0; i < comparison.orders().size(); i++) {
+            String name = comparison.orders().get(i).name();
+            columns.add(Column.ofFigures(key(i), name));
+            if (i > 0) {
+                String of = comparison.orders().size() > 2 ? " of " + name : "";
+                columns.add(Column.ofFigures("change" + (i + 1), "change" + of));
+                columns.add(Column.ofText("judged" + (i + 1), "which is" + of));
+            }
+        }
+        List<List<Cell>> rows = new ArrayList<>();
+        for (SideBySide.Row row : comparison.rows()) {
+            if (!onlyDifferences || row.differs()) {
+                rows.add(row(row));
+            }
+        }
+        return new Grid("figures", "The figures", columns, rows);
+    }
+
+    private static List<Cell> row(SideBySide.Row row) {
+        List<Cell> cells = new ArrayList<>();
+        cells.add(Cell.of(row.measure().word()));
+        for (int i = 0; i < row.numbers().size(); i++) {
+            cells.add(Cell.of(row.numbers().get(i).map(row.measure().scale()::figure)));
+            if (i > 0) {
+                Optional<Double> change = row.changes().get(i);
+                cells.add(change.map(fraction -> Cell.of(Figure.percent(fraction, 1)))
+                        .orElseGet(Cell::empty));
+                cells.add(change.map(fraction -> Cell.of(judged(row.measure(), fraction)))
+                        .orElseGet(Cell::empty));
+            }
+        }
+        return cells;
+    }
+
+    private static String judged(Measure measure, double change) {
+        if (change == 0.0) {
+            return "the same";
+        }
+        String way = change > 0.0 ? "higher" : "lower";
+        return switch (measure.better()) {
+            case NEITHER -> way;
+            case LOWER -> way + (change < 0.0 ? ", better" : ", worse");
+            case HIGHER -> way + (change > 0.0 ? ", better" : ", worse");
+        };
+    }
+
+    private static Grid checks(SideBySide comparison, boolean onlyDifferences) {
+        List<Column> columns = new ArrayList<>();
+        columns.add(Column.ofText("check", "check"));
+        for (int i = 0; i < comparison.orders().size(); i++) {
+            columns.add(Column.ofText(key(i), comparison.orders().get(i).name()));
+        }
+        List<List<Cell>> rows = new ArrayList<>();
+        for (SideBySide.Check check : comparison.checks()) {
+            if (!onlyDifferences || check.differs()) {
+                List<Cell> row = new ArrayList<>();
+                row.add(Cell.of(check.checked()));
+                check.findings()
+                        .forEach(finding -> row.add(Cell.of(finding.map(Finding::verdict)
+                                .map(Verdict::label)
+                                .orElse("-"))));
+                rows.add(row);
+            }
+        }
+        return new Grid("checks", "The checks", columns, rows);
+    }
+}
