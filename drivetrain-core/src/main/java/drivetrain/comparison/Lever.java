@@ -204,8 +204,12 @@ public enum Lever {
      */
     public String key() {
         StringBuilder key = new StringBuilder();
-        for (String part : name().toLowerCase(Locale.ROOT).split("_")) {
-            key.append(key.length() == 0 ? part : part.substring(0, 1).toUpperCase(Locale.ROOT) + part.substring(1));
+        boolean isStart = false;
+        for (char letter : name().toCharArray()) {
+            if (letter != '_') {
+                key.append(isStart ? letter : Character.toLowerCase(letter));
+            }
+            isStart = letter == '_';
         }
         return key.toString();
     }

@@ -10,6 +10,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * The parts that are tried at one place.
@@ -20,9 +21,10 @@ import java.util.Set;
 public record PartList(Place place, List<String> choices) {
 
     /** The most parts in one list. */
-    public static final int MOST = 100_000;
+    public static final int MOST = 20_000;
 
     private static final String ALL = "all";
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
 
     /**
      * Copies the list.
@@ -119,7 +121,7 @@ public record PartList(Place place, List<String> choices) {
     }
 
     private static List<String> search(Catalog catalog, Place place, String item) {
-        String[] words = item.toLowerCase(Locale.ROOT).split("\\s+");
+        List<String> words = BLANKS.splitAsStream(item.toLowerCase(Locale.ROOT)).toList();
         List<String> found = new ArrayList<>();
         for (Part<?> part : catalog.parts(place.kind())) {
             String all = (part.name() + " " + part.description()).toLowerCase(Locale.ROOT);

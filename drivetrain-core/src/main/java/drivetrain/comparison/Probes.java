@@ -13,7 +13,6 @@ import drivetrain.refusal.Refusal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,7 +35,8 @@ final class Probes {
     private final List<PartList> lists;
     private final List<List<Combination>> single = new ArrayList<>();
     private final Map<Measure, Figure> figures = new HashMap<>();
-    private final Map<int[], Combination> trials = new IdentityHashMap<>();
+    private final List<int[]> tried = new ArrayList<>();
+    private final List<Combination> trials = new ArrayList<>();
     private final int[] start;
 
     Probes(Specification base, Catalog catalog, List<PartList> lists) {
@@ -59,7 +59,8 @@ final class Probes {
             for (int d = 0; d < choice.length; d++) {
                 choice[d] = random.nextInt(lists.get(d).choices().size());
             }
-            trials.put(choice, combination(choice));
+            tried.add(choice);
+            trials.add(combination(choice));
         }
     }
 
@@ -161,9 +162,9 @@ final class Probes {
     }
 
     private boolean agrees(Figure figure, Measure measure) {
-        for (Map.Entry<int[], Combination> trial : trials.entrySet()) {
-            double asked = number(measure, trial.getValue());
-            double made = figure.at(trial.getKey());
+        for (int trial = 0; trial < TRIALS; trial++) {
+            double asked = number(measure, trials.get(trial));
+            double made = figure.at(tried.get(trial));
             boolean same = Double.isNaN(asked) ? Double.isNaN(made) : Math.abs(made - asked) <= SAME * Math.abs(asked);
             if (!same) {
                 return false;

@@ -64,7 +64,8 @@ final class Clauses {
 
     private static boolean endsList(Arguments arguments, int at) {
         boolean isAnd = arguments.get(at).isAny("and");
-        return named(arguments, isAnd ? at + 1 : at).isPresent();
+        boolean isLast = at + 1 == arguments.size();
+        return (isAnd && isLast) || named(arguments, isAnd ? at + 1 : at).isPresent();
     }
 
     private static Optional<Named> named(Arguments arguments, int at) {
