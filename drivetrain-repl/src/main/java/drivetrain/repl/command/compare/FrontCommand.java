@@ -19,7 +19,8 @@ public final class FrontCommand implements Command {
 
     private static final Manual MANUAL = Manual.of(
                     Topic.ASK,
-                    "front AIM against AIM [against AIM] over PLACE PARTS [and PLACE PARTS ...] [where WISH and WISH ...]",
+                    "front AIM against AIM [against AIM] over PLACE PARTS [and PLACE PARTS ...] [where WISH and WISH"
+                            + " ...]",
                     "the packages that cannot be bettered in one figure without a loss in another")
             .alias("pareto", "trade-off")
             .example("front lowest rpm at 65 mph against highest crawl ratio over axle all and transmission all");

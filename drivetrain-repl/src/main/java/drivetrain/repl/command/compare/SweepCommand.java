@@ -27,10 +27,11 @@ public final class SweepCommand implements Command {
                     "try every package that lists of parts allow, and rank those that keep the wishes")
             .alias("try")
             .example(
-                    "sweep axle all and tire all where rpm at 65 mph between 1800 and 2200 rpm best 5 by highest crawl ratio",
+                    "sweep axle all and tire all where rpm at 65 mph between 1800 and 2200 rpm best 5 by highest crawl"
+                            + " ratio",
                     "sweep axle 3.07..5.38 step 0.01 where crawl ratio at least 40 by lowest rpm at 65 mph",
-                    "sweep engine diesel and transmission all where crawl speed at most 1.2 mph by wheel torque weight 2 "
-                            + "and rpm at 70 mph near 2000 rpm");
+                    "sweep engine diesel and transmission all where crawl speed at most 1.2 mph by wheel torque weight"
+                            + " 2 and rpm at 70 mph near 2000 rpm");
 
     private final Progress progress;
 

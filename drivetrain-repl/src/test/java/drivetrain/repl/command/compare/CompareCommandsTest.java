@@ -29,7 +29,8 @@ class CompareCommandsTest {
                 .contains("Against \"stock\", 7 figures differ in \"in-hand\".")
                 .contains("higher, worse")
                 .contains("peak torque");
-        assertThat(answer("keep stock", "axle 41/10", "compare stock differences")).doesNotContain("peak torque");
+        assertThat(answer("keep stock", "axle 41/10", "compare stock differences"))
+                .doesNotContain("peak torque");
         assertThat(answer("keep a", "axle 41/10", "keep b", "tire at-245-75r16", "compare"))
                 .contains("change of b")
                 .contains("change of in-hand");
@@ -39,7 +40,9 @@ class CompareCommandsTest {
     @Test
     void comparesAcrossShelvesAndAfterUndo() {
         assertThat(answer("keep wagon", "open demo ranch-crawler", "compare")).contains("Against \"wagon\"");
-        assertThat(answer("keep wagon", "undo", "keep")).contains("Undone: keep wagon.").contains("No package is kept.");
+        assertThat(answer("keep wagon", "undo", "keep"))
+                .contains("Undone: keep wagon.")
+                .contains("No package is kept.");
         assertThat(answer("keep wagon", "undo", "redo", "keep")).contains("One package is kept.");
     }
 
@@ -48,19 +51,22 @@ class CompareCommandsTest {
         assertThat(answer("output json", "solve axle for cruise 2000 rpm at 65 mph"))
                 .contains("\"question\":\"solve\"")
                 .contains("\"target\":{\"value\":2000");
-        assertThat(answer("output csv", "sweep axle 3.73 or 4.10 by lowest rpm at 65 mph")).contains("rpmAt65mph");
-        assertThat(answer("output plain", "sweep axle 3.73 or 4.10 by lowest rpm at 65 mph")).contains("2 of 2 packages");
+        assertThat(answer("output csv", "sweep axle 3.73 or 4.10 by lowest rpm at 65 mph"))
+                .contains("rpmAt65mph");
+        assertThat(answer("output plain", "sweep axle 3.73 or 4.10 by lowest rpm at 65 mph"))
+                .contains("2 of 2 packages");
     }
 
     @Test
     void sweepsInWords() {
-        assertThat(answer("sweep axle all"))
-                .contains("packages can be ranked");
+        assertThat(answer("sweep axle all")).contains("packages can be ranked");
         assertThat(answer("sweep axle 3.73 or 4.10 and tire all where crawl ratio >= 42 best 2"))
                 .contains("misses crawl ratio at least 42.0");
-        assertThat(answer("sweep axle 3.73, 4.10 where rpm at 65 mph between 1700 rpm and 1800 rpm by rpm near 1750 rpm"))
+        assertThat(answer(
+                        "sweep axle 3.73, 4.10 where rpm at 65 mph between 1700 rpm and 1800 rpm by rpm near 1750 rpm"))
                 .contains("1 of 2 packages keeps every wish.");
-        assertThat(answer("sweep transmission manual and axle all where crawl ratio under 60 by crawl ratio weight 0.5"))
+        assertThat(answer(
+                        "sweep transmission manual and axle all where crawl ratio under 60 by crawl ratio weight 0.5"))
                 .contains("highest crawl ratio weight 0.5");
         assertThat(answer("sweep axle all where crawl ratio at least 1000")).contains("even alone");
         assertThat(answer("sweep axle all where crawl ratio at least 40 --yes")).contains("keep every wish");
@@ -125,7 +131,8 @@ class CompareCommandsTest {
 
     @Test
     void setsRangesOfTolerances() {
-        assertThat(answer("tolerance tire 1 % and first gear 0.5 % and transfer low 1 %")).contains("crawl ratio");
+        assertThat(answer("tolerance tire 1 % and first gear 0.5 % and transfer low 1 %"))
+                .contains("crawl ratio");
         assertThat(answer("sensitivity")).contains("transfer low");
     }
 }

@@ -33,13 +33,16 @@ class SentenceOffersTest {
 
     @Test
     void offersFiguresAndUnitsInsideWishes() {
-        assertThat(offers(SWEEP, "axle all where")).contains("rpm", "crawl ratio").doesNotContain("mph");
+        assertThat(offers(SWEEP, "axle all where"))
+                .contains("rpm", "crawl ratio")
+                .doesNotContain("mph");
         assertThat(offers(SWEEP, "axle all where crawl speed")).contains("at least", "at most", "between");
         assertThat(offers(SWEEP, "axle all where rpm at")).contains("least", "most");
         assertThat(offers(SWEEP, "axle all where rpm at 65")).containsExactly("mph", "km/h");
         assertThat(offers(SWEEP, "axle all where crawl speed at most 1.2")).contains("mph", "km/h");
         assertThat(offers(SWEEP, "axle all where crawl ratio at least 60")).containsExactly("and", "best", "by");
-        assertThat(offers(SWEEP, "axle all where rpm at 65 mph between 1800 and 2200")).contains("rpm");
+        assertThat(offers(SWEEP, "axle all where rpm at 65 mph between 1800 and 2200"))
+                .contains("rpm");
         assertThat(offers(SWEEP, "axle all where crawl ratio at least 60 and")).contains("rpm");
     }
 
@@ -53,7 +56,8 @@ class SentenceOffersTest {
         assertThat(offers(FRONT, "lowest rpm against")).contains("highest");
         assertThat(offers(FRONT, "lowest rpm against highest crawl ratio")).contains("over");
         assertThat(offers(FRONT, "lowest rpm against crawl ratio over")).contains("axle");
-        assertThat(offers(FRONT, "lowest rpm against crawl ratio over axle all where")).contains("crawl ratio");
+        assertThat(offers(FRONT, "lowest rpm against crawl ratio over axle all where"))
+                .contains("crawl ratio");
     }
 
     @Test
