@@ -77,7 +77,7 @@ public record Solve(
         double factor = factor(adjusted, lever, measure, target, measured);
         double achieved = known(measure.of(adjusted.with(Map.of(lever, factor))), measure.word());
         if (!(Math.abs(achieved - target) <= ROUND_TRIP * target)) {
-            throw noSolution(lever, measure, target, "no " + lever.meaning() + " gives it");
+            throw noSolution(measure, target, "no " + lever.meaning() + " gives it");
         }
         List<Near> shelf = shelf(base, catalog, lever, measure);
         return new Solve(
@@ -108,7 +108,7 @@ public record Solve(
         double slope = (log(adjusted, lever, measure, target, Math.log(PROBE)) - y) / Math.log(PROBE);
         for (int step = 0; step < MOST_STEPS && Math.abs(y) > SOLVED; step++) {
             if (Math.abs(slope) < FLAT) {
-                throw noSolution(lever, measure, target, "it does not depend on the " + lever.meaning());
+                throw noSolution(measure, target, "it does not depend on the " + lever.meaning());
             }
             double next = x - y / slope;
             double nextY = log(adjusted, lever, measure, target, next);
@@ -127,12 +127,12 @@ public record Solve(
             Refusal why = impossible.refusal();
             String given = why.given().isEmpty() ? "" : " (" + why.given() + ")";
             throw noSolution(
-                    lever, measure, target, "the " + lever.meaning() + " that gives it" + given + " " + why.problem());
+                    measure, target, "the " + lever.meaning() + " that gives it" + given + " " + why.problem());
         }
         return Math.log(known(measure.of(tried), measure.word()) / target);
     }
 
-    private static RefusedException noSolution(Lever lever, Measure measure, double target, String why) {
+    private static RefusedException noSolution(Measure measure, double target, String why) {
         return Refusal.of(measure.word(), measure.scale().figure(target).digits(UnitSystem.US), why)
                 .asException();
     }

@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
@@ -94,14 +95,11 @@ public record Tolerance(Map<Lever, Double> tolerances, List<Row> rows) {
                     .asException();
         }
         tolerances.forEach((lever, fraction) -> {
-            lever.number(combination)
-                    .value()
-                    .orElseThrow(() -> Refusal.of(
-                                    "tolerance",
-                                    lever.word(),
-                                    "not evaluated because "
-                                            + lever.number(combination).reason().orElse("it is missing"))
-                            .asException());
+            Optional<String> missing = lever.number(combination).reason();
+            if (missing.isPresent()) {
+                throw Refusal.of("tolerance", lever.word(), "not evaluated because " + missing.get())
+                        .asException();
+            }
             if (!(fraction > 0.0 && fraction <= GREATEST)) {
                 throw Refusal.of("tolerance", lever.word() + " " + 100.0 * fraction + " %", "is no tolerance")
                         .allowing("more than 0 %, at most 20 %")
@@ -118,7 +116,7 @@ public record Tolerance(Map<Lever, Double> tolerances, List<Row> rows) {
             Map<Lever, Double> factors = new LinkedHashMap<>();
             for (int i = 0; i < levers.size(); i++) {
                 double fraction = tolerances.get(levers.get(i));
-                factors.put(levers.get(i), (corner >> i & 1) == 0 ? 1.0 - fraction : 1.0 + fraction);
+                factors.put(levers.get(i), ((corner >> i) & 1) == 0 ? 1.0 - fraction : 1.0 + fraction);
             }
             fill(numbers, corner, measures, adjusted.with(factors));
         }

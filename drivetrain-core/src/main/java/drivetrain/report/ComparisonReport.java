@@ -63,7 +63,7 @@ public final class ComparisonReport {
             rows.add(List.of(
                     Cell.of(order.name()),
                     Cell.of(comparison.verdicts().get(i).label()),
-                    Cell.of(Figure.plain(exceeded, 0))));
+                    Cell.of(Figure.plain((double) exceeded, 0))));
         }
         return new Grid(
                 "orders",

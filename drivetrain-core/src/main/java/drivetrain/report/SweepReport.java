@@ -86,8 +86,8 @@ public final class SweepReport {
 
     private static List<Facts.Fact> facts(SweepResult result, List<Wish> missed, UnitSystem units) {
         List<Facts.Fact> facts = new ArrayList<>();
-        facts.add(Facts.Fact.of("combinations", "packages tried", Figure.plain(result.combinations(), 0)));
-        facts.add(Facts.Fact.of("passing", "keep every wish", Figure.plain(result.passing(), 0)));
+        facts.add(Facts.Fact.of("combinations", "packages tried", Figure.plain((double) result.combinations(), 0)));
+        facts.add(Facts.Fact.of("passing", "keep every wish", Figure.plain((double) result.passing(), 0)));
         if (!result.sweep().aims().isEmpty()) {
             facts.add(Facts.Fact.of(
                     "ranked",
@@ -140,7 +140,7 @@ public final class SweepReport {
     private static Grid alone(SweepResult result, UnitSystem units) {
         List<List<Cell>> rows = new ArrayList<>();
         for (SweepResult.Alone one : result.alone()) {
-            rows.add(List.of(Cell.of(one.wish().text(units)), Cell.of(Figure.plain(one.passing(), 0))));
+            rows.add(List.of(Cell.of(one.wish().text(units)), Cell.of(Figure.plain((double) one.passing(), 0))));
         }
         return new Grid(
                 "alone",
