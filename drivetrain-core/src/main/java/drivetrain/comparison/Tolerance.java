@@ -109,14 +109,14 @@ public record Tolerance(Map<Lever, Double> tolerances, List<Row> rows) {
     }
 
     private static double[][] corners(Adjusted adjusted, List<Measure> measures, Map<Lever, Double> tolerances) {
-        List<Lever> levers = List.copyOf(tolerances.keySet());
-        int count = 1 << levers.size();
+        int count = 1 << tolerances.size();
         double[][] numbers = new double[measures.size()][count];
         for (int corner = 0; corner < count; corner++) {
             Map<Lever, Double> factors = new LinkedHashMap<>();
-            for (int i = 0; i < levers.size(); i++) {
-                double fraction = tolerances.get(levers.get(i));
-                factors.put(levers.get(i), ((corner >> i) & 1) == 0 ? 1.0 - fraction : 1.0 + fraction);
+            int bits = corner;
+            for (Map.Entry<Lever, Double> tolerance : tolerances.entrySet()) {
+                factors.put(tolerance.getKey(), 1.0 + (bits % 2 == 0 ? -1.0 : 1.0) * tolerance.getValue());
+                bits /= 2;
             }
             fill(numbers, corner, measures, adjusted.with(factors));
         }
