@@ -109,14 +109,14 @@ public record Tolerance(Map<Lever, Double> tolerances, List<Row> rows) {
     }
 
     private static double[][] corners(Adjusted adjusted, List<Measure> measures, Map<Lever, Double> tolerances) {
-        List<Map.Entry<Lever, Double>> given = List.copyOf(tolerances.entrySet());
-        int count = 1 << given.size();
+        int count = 1 << tolerances.size();
         double[][] numbers = new double[measures.size()][count];
         for (int corner = 0; corner < count; corner++) {
             Map<Lever, Double> factors = new LinkedHashMap<>();
-            for (int i = 0; i < given.size(); i++) {
-                double fraction = given.get(i).getValue();
-                factors.put(given.get(i).getKey(), ((corner >> i) & 1) == 0 ? 1.0 - fraction : 1.0 + fraction);
+            int bits = corner;
+            for (Map.Entry<Lever, Double> tolerance : tolerances.entrySet()) {
+                factors.put(tolerance.getKey(), 1.0 + (bits % 2 == 0 ? -1.0 : 1.0) * tolerance.getValue());
+                bits /= 2;
             }
             fill(numbers, corner, measures, adjusted.with(factors));
         }
