@@ -9,6 +9,8 @@ final class ExactText {
 
     private static final int FEWEST = 3;
     private static final int MOST = 15;
+    /** Longer figures, which are those next to nothing, are written with an exponent. */
+    private static final int LONGEST = 40;
 
     private ExactText() {}
 
@@ -17,14 +19,15 @@ final class ExactText {
         double number = quantity.in(unit);
         for (int digits = FEWEST; digits <= MOST; digits++) {
             String text = DecimalText.significant(number, digits) + " " + unit.symbol();
-            if (quantity.kind().parse(text).equals(quantity)) {
+            if (readsBack(text, quantity)) {
                 return text;
             }
         }
         String shortest = DecimalText.shortest(number) + " " + unit.symbol();
-        return quantity.kind().parse(shortest).equals(quantity)
-                ? shortest
-                : DecimalText.shortest(quantity.si()) + " "
-                        + quantity.kind().siUnit().symbol();
+        return readsBack(shortest, quantity) ? shortest : quantity.toString();
+    }
+
+    private static <Q extends Quantity<Q>> boolean readsBack(String text, Q quantity) {
+        return text.length() <= LONGEST && quantity.kind().parse(text).equals(quantity);
     }
 }

@@ -26,7 +26,7 @@ public record LineMotion(
     private static final Source LAW = Source.derived("the pins of a joint's cross stand at a right angle: p . q = 0");
     private static final double QUARTER = Math.PI / 2.0;
     /** Steps over the half turn after which everything repeats; the peak between two steps is found by a parabola. */
-    private static final int STEPS = 180;
+    private static final int STEPS = 60;
 
     /** Copies the lists. */
     public LineMotion {

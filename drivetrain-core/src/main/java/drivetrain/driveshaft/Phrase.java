@@ -20,6 +20,8 @@ final class Phrase {
     private static final int LONGEST_TEXT = 400;
     private static final Pattern NUMBER_START = Pattern.compile("[+-]?\\.?[0-9].*");
     private static final Pattern BARE_NUMBER = Pattern.compile("[+-]?[0-9.]+(?:[eE][+-]?[0-9]+)?");
+    /** A number as a tape or a calculator shows it, at the start of a quantity. */
+    private static final Pattern NUMBER = Pattern.compile("^[+-]?[0-9./ \\t-]*(?:[eE][+-]?[0-9]+)?");
     private static final Pattern FRACTION = Pattern.compile("[0-9]+/[0-9]+");
 
     private final String subject;
@@ -191,11 +193,7 @@ final class Phrase {
 
     private String nextUnit() {
         String quantity = text.substring(position(), quantityEnd(next));
-        int unit = 0;
-        while (unit < quantity.length() && "+-.0123456789/ \t".indexOf(quantity.charAt(unit)) >= 0) {
-            unit++;
-        }
-        return quantity.substring(unit).strip();
+        return NUMBER.matcher(quantity).replaceFirst("").strip();
     }
 
     /** Takes a number with its unit if the keyword stands behind it, and the keyword too. */

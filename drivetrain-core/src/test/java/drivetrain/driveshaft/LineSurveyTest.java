@@ -95,6 +95,14 @@ class LineSurveyTest {
         assertThat(LineSurvey.parse(survey.text())).isEqualTo(survey);
     }
 
+    /** Figures next to nothing are written with an exponent and read back as themselves. */
+    @Test
+    void writesFiguresNextToNothing() {
+        LineSurvey survey = LineSurvey.parse("output 3e-90 deg down, shaft 1185 mm 1e-70 mm down, pinion 0.1 rad down");
+
+        assertThat(LineSurvey.parse(survey.text())).isEqualTo(survey);
+    }
+
     @Test
     void readsInchesAndLong() {
         assertThat(LineSurvey.parse("Output 3 deg down, shaft 46 5/8 in long 9 1/4 in down, pinion level")
@@ -121,6 +129,7 @@ class LineSurveyTest {
                 "output level, shaft 1 m level, pinion x 0 mm y 0 mm z 0 mm level | one end only",
                 "output x 0 mm y 0 mm z 0 mm level, shaft 1 m level, pinion x 1 m y 0 m z 0 m level | points and shafts",
                 "output x 0 mm y 0 mm level, pinion level | not understood",
+                "output x 9e70 m y 0 mm z 0 mm level, pinion x 1 m y 0 m z 0 m level | out of range",
                 "output level, shaft 1 m fast, pinion level | \"fast\" stands where"
             })
     void refusesWhatItCannotUse(String text, String problem) {
