@@ -128,15 +128,7 @@ public final class Combination {
             chosen.put(slot, part);
             return Optional.of(part);
         } catch (RefusedException refused) {
-            Refusal why = refused.refusal();
-            throw new RefusedException(new Refusal(
-                    slot.word(),
-                    why.given(),
-                    why.problem(),
-                    why.allowed(),
-                    why.position(),
-                    why.suggestions(),
-                    why.place()));
+            throw refused.refusal().about(slot.word()).asException();
         }
     }
 

@@ -45,6 +45,16 @@ public record Refusal(
     }
 
     /**
+     * Names what was being read, where the one who asked knows it better.
+     *
+     * @param what what was being read or checked
+     * @return a copy that says so
+     */
+    public Refusal about(String what) {
+        return new Refusal(what, given, problem, allowed, position, suggestions, place);
+    }
+
+    /**
      * Names what is allowed.
      *
      * @param text what is allowed, with its unit
