@@ -22,6 +22,7 @@ final class Phrase {
     private static final Pattern BARE_NUMBER = Pattern.compile("[+-]?[0-9.]+(?:[eE][+-]?[0-9]+)?");
     /** A number as a tape or a calculator shows it, at the start of a quantity. */
     private static final Pattern NUMBER = Pattern.compile("^[+-]?[0-9./ \\t-]*(?:[eE][+-]?[0-9]+)?");
+
     private static final Pattern FRACTION = Pattern.compile("[0-9]+/[0-9]+");
 
     private final String subject;
