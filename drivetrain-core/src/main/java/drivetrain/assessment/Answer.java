@@ -19,6 +19,8 @@ public sealed interface Answer
                 OrdersAnswer,
                 SuspectAnswer,
                 TubesAnswer,
+                CriticalSpeedAnswer,
+                StrengthAnswer,
                 ShaftsAnswer,
                 TravelAnswer,
                 PullAnswer,

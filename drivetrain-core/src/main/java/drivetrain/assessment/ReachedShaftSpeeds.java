@@ -15,7 +15,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** The speeds that a driveshaft reaches: at the engine's maximum speed in each gear, at the speed of the tire's symbol, at cruise. */
+/** The speeds that the driveshafts reach: at the engine's maximum speed in each gear, at the speed of the tire's symbol, at cruise. */
 final class ReachedShaftSpeeds {
 
     private ReachedShaftSpeeds() {}
@@ -62,7 +62,7 @@ final class ReachedShaftSpeeds {
                     DriveGear gear = train.gears().get(0);
                     AngularSpeed engine = gear.engineSpeedAt(service.speed().speed(), rolling.radius());
                     return ShaftSpeed.reached(
-                            "at the tire's speed symbol " + service.speed(), gear.driveshaftSpeedAt(engine));
+                            "tire at its speed symbol " + service.speed(), gear.driveshaftSpeedAt(engine));
                 }));
     }
 
@@ -73,5 +73,30 @@ final class ReachedShaftSpeeds {
                 .flatMap(speed ->
                         CruiseAnswer.at(combination, speed, GearChoice.TOP).value())
                 .map(cruise -> ShaftSpeed.held("cruise", cruise.driveshaftSpeed()));
+    }
+
+    /** The speed of the driveshafts at the top speed that power and gearing allow. */
+    static Outcome<ShaftSpeed> atTop(Combination combination) {
+        return TopAnswer.of(combination)
+                .then(top -> top.fastest()
+                        .driveshaftSpeed()
+                        .map(speed -> ShaftSpeed.reached(
+                                "top speed by power and gearing in " + top.fastest().gear().label(), speed)));
+    }
+
+    /**
+     * The speed against which a shaft is judged: the top speed that the vehicle can really reach where that is known, else the end of its gearing; but not more than its tires
+     * may turn.
+     */
+    static Outcome<ShaftSpeed> judged(Combination combination) {
+        Optional<ShaftSpeed> fastest =
+                atTop(combination).value().or(() -> greatest(combination).value());
+        Optional<ShaftSpeed> tire = atTireSymbol(combination).value();
+        boolean tireFirst = fastest.isPresent()
+                && tire.isPresent()
+                && tire.get().speed().isLessThan(fastest.get().speed());
+        return Outcome.of(
+                tireFirst ? tire : fastest.or(() -> tire),
+                "neither the engine with its gears nor a tire with its speed symbol tells how fast it can turn");
     }
 }

@@ -1,6 +1,7 @@
 package drivetrain.driveshaft;
 
 import drivetrain.finding.Source;
+import drivetrain.quantity.DecimalText;
 import drivetrain.quantity.Length;
 import drivetrain.refusal.Refusal;
 import drivetrain.table.ReferenceTable;
@@ -19,7 +20,18 @@ public final class StockTubes {
      * @param metal what it is made of
      * @param source who says so
      */
-    public record StockTube(Tube tube, ShaftMetal metal, Source source) {}
+    public record StockTube(Tube tube, ShaftMetal metal, Source source) {
+
+        /**
+         * Returns the name by which the trade calls it.
+         *
+         * @return diameter and wall in inches, and the metal
+         */
+        public String name() {
+            return DecimalText.significant(tube.diameter().toInches(), 6) + " x "
+                    + DecimalText.significant(tube.wall().toInches(), 6) + " " + metal.name();
+        }
+    }
 
     private static final class Table {
         static final List<StockTube> TUBES = ReferenceTable.load("driveshaft/stock-tubes.csv").rows().stream()

@@ -86,23 +86,23 @@ public record Torsion(Tube tube, ShaftMaterial material, Torque torque) {
     /**
      * Works stress, twist and factor out.
      *
-     * @param length the length of the tube
+     * @param length the length of the tube; empty leaves the twist out
      * @return the working
      */
-    public Working working(Length length) {
+    public Working working(Optional<Length> length) {
         Working.Builder working = Working.of("shear stress of the tube")
                 .input("torque", "T", Figure.of(torque, Display.TORQUE), "given")
                 .input("outside diameter", "D", Figure.of(tube.diameter(), Display.WALL), "given")
                 .input("wall", "t", Figure.of(tube.wall(), Display.WALL), "given")
-                .input("length of the tube", "L", Figure.of(length, Display.DIMENSION), "given")
                 .input("shear modulus", "G", Figure.of(material.shearModulus(), Display.MODULUS), material.text())
                 .step(
                         "polar moment of area",
                         "J = pi/32 (D^4 - d^4), d = D - 2 t",
                         new PlainFigure(tube.polarMoment() * 1e12, "mm4", 0))
                 .step("shear stress", "tau = T D / (2 J)", Figure.of(stress(), Display.STRESS))
-                .step("twist", "theta = T L / (G J)", Figure.of(twist(length), TWIST))
                 .source(TORSION);
+        length.ifPresent(known -> working.input("length of the tube", "L", Figure.of(known, Display.DIMENSION), "given")
+                .step("twist", "theta = T L / (G J)", Figure.of(twist(known), TWIST)));
         material.shearStrength().ifPresent(strength -> {
             working.input("strength in shear", "tau_y", Figure.of(strength, Display.STRESS), material.text());
             working.source(YIELD);

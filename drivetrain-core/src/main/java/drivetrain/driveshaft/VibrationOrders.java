@@ -43,7 +43,7 @@ public final class VibrationOrders {
      */
     public static List<VibrationOrder> ofShaft(String part, AngularSpeed shaft) {
         return List.of(
-                new VibrationOrder(part, "unbalance, bent tube, worn slip spline or yoke", shaft, 1.0),
+                new VibrationOrder(part, "unbalance, bent tube, worn slip", shaft, 1.0),
                 new VibrationOrder(part, "joints: angle, phase, tightness", shaft, 2.0),
                 new VibrationOrder(part, "joints, second harmonic", shaft, 4.0));
     }
@@ -71,7 +71,7 @@ public final class VibrationOrders {
     public static List<VibrationOrder> ofEngine(AngularSpeed engine, OptionalInt cylinders) {
         List<VibrationOrder> orders = new ArrayList<>();
         orders.add(new VibrationOrder("engine", "one cylinder that misses", engine, 0.5));
-        orders.add(new VibrationOrder("engine", "unbalance: crankshaft, flywheel, converter, damper", engine, 1.0));
+        orders.add(new VibrationOrder("engine", "unbalance of what turns with it", engine, 1.0));
         Optional<Double> firing = firing(cylinders);
         if (firing.isPresent() && firing.get() > 2.0) {
             orders.add(new VibrationOrder("engine", "pistons and connecting rods", engine, 2.0));

@@ -40,8 +40,7 @@ public final class OrdersReport {
         List<List<Cell>> rows = new ArrayList<>();
         for (VibrationOrder order : answer.orders()) {
             rows.add(List.of(
-                    Cell.of(order.part()),
-                    Cell.of(orderFigure(order)),
+                    Cell.of(name(order)),
                     Cell.of(Figure.of(order.frequency(), Display.FREQUENCY)),
                     Cell.of(Figure.of(order.turning(), Display.ROTATION)),
                     Cell.of(order.cause())));
@@ -50,12 +49,16 @@ public final class OrdersReport {
                 "orders",
                 "",
                 List.of(
-                        Column.ofText("part", "part"),
-                        Column.ofFigures("order", "order"),
+                        Column.ofText("vibration", "vibration"),
                         Column.ofFigures("frequency", "frequency"),
                         Column.ofFigures("speed", "turns"),
                         Column.ofText("cause", "what shakes")),
                 rows);
+    }
+
+    /** The part with its order, which no two rows have in common. */
+    static String name(VibrationOrder order) {
+        return order.part() + ", order " + orderFigure(order).text(UnitSystem.METRIC);
     }
 
     /** An order is shown whole where it is whole: second order, not order 2.0. */

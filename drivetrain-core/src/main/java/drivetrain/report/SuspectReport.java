@@ -64,8 +64,7 @@ public final class SuspectReport {
         List<List<Cell>> rows = new ArrayList<>();
         for (Suspect suspect : answer.suspects()) {
             rows.add(List.of(
-                    Cell.of(suspect.order().part()),
-                    Cell.of(OrdersReport.orderFigure(suspect.order())),
+                    Cell.of(OrdersReport.name(suspect.order())),
                     Cell.of(Figure.of(suspect.order().frequency(), Display.FREQUENCY)),
                     Cell.of(Figure.percent(suspect.mismatch(), 1)),
                     Cell.of(suspect.order().cause())));
@@ -74,8 +73,7 @@ public final class SuspectReport {
                 "suspects",
                 "",
                 List.of(
-                        Column.ofText("part", "part"),
-                        Column.ofFigures("order", "order"),
+                        Column.ofText("vibration", "vibration"),
                         Column.ofFigures("frequency", "frequency"),
                         Column.ofFigures("off", "off by"),
                         Column.ofText("cause", "what shakes")),

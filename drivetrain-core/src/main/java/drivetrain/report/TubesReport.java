@@ -52,9 +52,7 @@ public final class TubesReport {
         List<List<Cell>> rows = new ArrayList<>();
         for (TubeSizing.Row row : answer.sizing().rows()) {
             rows.add(List.of(
-                    Cell.of(row.stock().metal().name()),
-                    Cell.of(Figure.of(row.stock().tube().diameter(), Display.DIMENSION)),
-                    Cell.of(Figure.of(row.stock().tube().wall(), Display.WALL)),
+                    Cell.of(row.stock().name()),
                     Cell.of(Figure.of(row.critical(), Display.ROTATION)),
                     Cell.of(Figure.of(row.allowed(), Display.ROTATION)),
                     Cell.of(Figure.of(row.longest(), LONGEST)),
@@ -65,9 +63,7 @@ public final class TubesReport {
                 "tubes",
                 "",
                 List.of(
-                        Column.ofText("metal", "metal"),
-                        Column.ofFigures("diameter", "diameter"),
-                        Column.ofFigures("wall", "wall"),
+                        Column.ofText("tube", "tube"),
                         Column.ofFigures("critical", "critical"),
                         Column.ofFigures("allowed", "allowed"),
                         Column.ofFigures("longest", "longest"),

@@ -6,6 +6,7 @@ import drivetrain.repl.command.Vocabulary;
 import drivetrain.repl.command.ask.CheckCommand;
 import drivetrain.repl.command.ask.ConverterCommand;
 import drivetrain.repl.command.ask.CrawlCommand;
+import drivetrain.repl.command.ask.CriticalCommand;
 import drivetrain.repl.command.ask.CruiseCommand;
 import drivetrain.repl.command.ask.EngineQuestion;
 import drivetrain.repl.command.ask.ExplainCommand;
@@ -23,6 +24,7 @@ import drivetrain.repl.command.ask.SizeCommand;
 import drivetrain.repl.command.ask.SpeedometerCommand;
 import drivetrain.repl.command.ask.SpeedsCommand;
 import drivetrain.repl.command.ask.SprintCommand;
+import drivetrain.repl.command.ask.StrengthCommand;
 import drivetrain.repl.command.ask.SupplyCommand;
 import drivetrain.repl.command.ask.SuspectCommand;
 import drivetrain.repl.command.ask.TankQuestion;
@@ -92,6 +94,8 @@ final class Words {
                 new ConverterCommand(),
                 new ShaftsCommand(),
                 new TravelCommand(),
+                new CriticalCommand(),
+                new StrengthCommand(),
                 new OrdersCommand(),
                 new SuspectCommand(),
                 new TubesCommand(),

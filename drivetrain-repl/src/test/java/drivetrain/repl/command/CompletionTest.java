@@ -124,8 +124,9 @@ class CompletionTest {
         assertThat(after("tubes", "1300", "mm", "")).containsExactly("at");
         assertThat(after("tubes", "1300", "mm", "at", "")).isEmpty();
         assertThat(after("tubes", "1300", "mm", "at", "5500", "")).containsExactly("rpm");
-        assertThat(after("plot", "")).containsExactly("speeds", "force", "power", "travel", "supply");
+        assertThat(after("plot", "")).containsExactly("speeds", "force", "power", "travel", "modes", "supply");
         assertThat(after("plot", "travel", "")).containsExactly("front", "rear");
+        assertThat(after("plot", "modes", "")).containsExactly("front", "rear");
         assertThat(after("plot", "speeds", "")).containsExactly("low", "high");
         assertThat(after("explain", "")).containsExactly("cruise");
         assertThat(after("explain", "cruise", "65", "")).containsExactly("mph", "km/h");

@@ -22,18 +22,18 @@ import drivetrain.report.SpeedsPlot;
 import java.util.List;
 import java.util.Locale;
 
-/** {@code plot speeds}, {@code plot force}, {@code plot power}: every gear of a range, drawn; {@code plot travel}: a driveshaft over the suspension travel; {@code plot supply}: the fuel supply. */
+/** {@code plot speeds}, {@code plot force}, {@code plot power}: every gear of a range, drawn; {@code plot travel}: a driveshaft over the suspension travel; {@code plot modes}: how it bends; {@code plot supply}: the fuel supply. */
 public final class PlotCommand implements Command {
 
     private static final AngularSpeed LEFT_EDGE = AngularSpeed.ofRpm(500.0);
 
     private static final Manual MANUAL = Manual.of(
                     Topic.ASK,
-                    "plot speeds|force|power [low] | travel [front|rear] | supply [VOLTAGE]",
+                    "plot speeds|force|power [low] | travel|modes [front|rear] | supply [VOLTAGE]",
                     "draw every gear of a range: road speed over engine speed, force or power at the wheels over road speed; or a driveshaft"
-                            + " over the suspension travel, or the fuel supply")
+                            + " over the suspension travel or in its bending modes, or the fuel supply")
             .alias("draw", "graph")
-            .example("plot speeds", "plot force", "plot power low", "plot travel rear", "plot supply");
+            .example("plot speeds", "plot force", "plot power low", "plot travel rear", "plot modes", "plot supply");
 
     /** Makes the command. */
     public PlotCommand() {}
@@ -50,6 +50,9 @@ public final class PlotCommand implements Command {
         }
         if (!arguments.isEmpty() && arguments.get(0).isAny("supply")) {
             return Result.answer(session, FuelPlot.of(session, arguments.from(1)));
+        }
+        if (!arguments.isEmpty() && arguments.get(0).isAny("modes", "mode")) {
+            return Result.answer(session, ModesDrawing.of(session.combination(), arguments.from(1)));
         }
         if (arguments.isEmpty()) {
             throw arguments
@@ -115,9 +118,9 @@ public final class PlotCommand implements Command {
     @Override
     public List<Offer> offers(Session session, List<String> before) {
         if (before.isEmpty()) {
-            return Offer.of("speeds", "force", "power", "travel", "supply");
+            return Offer.of("speeds", "force", "power", "travel", "modes", "supply");
         }
-        if (before.size() == 1 && before.get(0).toLowerCase(Locale.ROOT).equals("travel")) {
+        if (before.size() == 1 && List.of("travel", "modes").contains(before.get(0).toLowerCase(Locale.ROOT))) {
             return Offer.of("front", "rear");
         }
         boolean drawable = before.size() == 1

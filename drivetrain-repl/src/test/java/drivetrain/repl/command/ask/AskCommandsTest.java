@@ -65,6 +65,10 @@ class AskCommandsTest {
         "orders 40 mph with 17 cylinders, 20, is not a count of cylinders",
         "orders 40 mph within 5 %, 15, is not understood here",
         "orders 40 mph with 8 cylinders with 8 cylinders, 32, is not understood here",
+        "plot modes sideways, 12, is not one of the two shafts",
+        "plot modes rear front, 17, one word too many",
+        "critical 4, 10, one word too many",
+        "torsion 4, 9, one word too many",
         "suspect, 8, no frequency is named",
         "suspect at 40 mph, 9, no frequency is named",
         "suspect 22 at 40 mph, 11, has no unit",
@@ -102,6 +106,20 @@ class AskCommandsTest {
     }
 
     @Test
+    void judgesTheShaftsOfThePackage() {
+        assertThat(answer("critical")).contains("The rear shaft whirls at").contains("bends");
+        assertThat(answer("whirl")).isEqualTo(answer("critical"));
+        assertThat(answer("torsion")).contains("rear shaft may have to carry");
+        assertThat(answer("plot modes")).contains("Modes of the rear shaft");
+        assertThat(answer("plot modes front")).contains("Modes of the front shaft");
+        assertThat(Trial.of("critical").err()).contains("no driveshaft is chosen");
+        assertThat(Trial.of("torsion").err()).contains("no driveshaft is chosen");
+        assertThat(Trial.of("plot modes").err()).contains("no driveshaft is chosen");
+        assertThat(Trial.of("shaft rear tube 3 in x 0.083 in of steel, length 48 in", "plot modes front").err())
+                .contains("no front shaft is chosen");
+    }
+
+    @Test
     void sizesTubes() {
         assertThat(answer("tubes 1000 mm")).startsWith("The smallest stock tube for 8000 rpm (engine at its maximum");
         assertThat(answer("tubes 48 in at 5500 rpm")).contains("will do").contains("too fast");
@@ -134,7 +152,9 @@ class AskCommandsTest {
                 "tire",
                 "orders",
                 "suspect 22 Hz at 40 mph",
-                "tubes 48 in"
+                "tubes 48 in",
+                "critical",
+                "torsion"
             })
     void explainsEveryQuestion(String question) {
         assertThat(answer("explain " + question)).startsWith("Working: ").contains("Sources");
