@@ -13,6 +13,7 @@ import drivetrain.quantity.AngularSpeed;
 import drivetrain.quantity.Force;
 import drivetrain.quantity.Length;
 import drivetrain.quantity.Speed;
+import drivetrain.quantity.Torque;
 import drivetrain.road.ForceCurve;
 import drivetrain.tire.RollingCircumference;
 import java.util.ArrayList;
@@ -121,6 +122,21 @@ record GearPulls(
                 way.road(engine.band().lowest()),
                 way.road(engine.band().highest()),
                 law);
+    }
+
+    /** The torque at the transmission's input at a speed there, which is that of the turbine. */
+    Torque inputTorqueAt(AngularSpeed input) {
+        return isOpenAt(input) ? match.orElseThrow().turbineTorqueAt(input) : engine.torqueAt(input);
+    }
+
+    /** Tells whether the converter is open at a speed of the transmission's input. */
+    boolean isOpenAt(AngularSpeed input) {
+        if (match.isEmpty() || input.isGreaterThan(match.get().fastestTurbine())) {
+            return false;
+        }
+        boolean locks = train.transmission().coupling() instanceof Converter converter && converter.lockUp();
+        boolean canLock = locks && !input.isLessThan(engine.band().lowest());
+        return !canLock || match.get().turbineTorqueAt(input).isGreaterThan(engine.torqueAt(input));
     }
 
     private static ForceCurve converterCurve(

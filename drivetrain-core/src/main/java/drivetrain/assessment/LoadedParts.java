@@ -2,6 +2,7 @@ package drivetrain.assessment;
 
 import drivetrain.combination.Combination;
 import drivetrain.combination.Part;
+import drivetrain.driveshaft.ShaftPlace;
 import drivetrain.finding.Outcome;
 import drivetrain.gearing.AxleRatings;
 import drivetrain.gearing.AxleRatio;
@@ -16,6 +17,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The way of the torque from the engine through every part to the wheels. */
 final class LoadedParts {
@@ -59,6 +61,7 @@ final class LoadedParts {
                 share,
                 tie == AxleTie.OPEN ? slip.lighter() : slip.rear(),
                 output,
+                shaft(combination, ShaftPlace.REAR),
                 train.rear().ratings());
         if (tie != AxleTie.REAR_ONLY) {
             AxleRatings front = combination
@@ -66,9 +69,27 @@ final class LoadedParts {
                     .map(Part::item)
                     .map(AxleRatio::ratings)
                     .orElseGet(AxleRatings::unknown);
-            path.axle("front", share, tie == AxleTie.OPEN ? slip.lighter() : slip.front(), output, front);
+            path.axle(
+                    "front",
+                    share,
+                    tie == AxleTie.OPEN ? slip.lighter() : slip.front(),
+                    output,
+                    shaft(combination, ShaftPlace.FRONT),
+                    front);
         }
         return new LoadPath(path.parts);
+    }
+
+    /** What a driveshaft's weakest joint or flange may carry. */
+    private static Optional<Torque> shaft(Combination combination, ShaftPlace place) {
+        return combination
+                .shaft(place)
+                .shaft()
+                .map(Part::item)
+                .flatMap(shaft -> Stream.concat(
+                                shaft.flangeRating().stream(),
+                                shaft.joints().stream().flatMap(joint -> joint.rating().stream()))
+                        .min(Comparator.naturalOrder()));
     }
 
     private void aheadOfTheAxles(GearTrain train, InputTorque torque, Outcome<Torque> slip) {
@@ -101,13 +122,19 @@ final class LoadedParts {
         }
     }
 
-    private void axle(String where, double share, Outcome<Torque> slip, Optional<Torque> output, AxleRatings ratings) {
+    private void axle(
+            String where,
+            double share,
+            Outcome<Torque> slip,
+            Optional<Torque> output,
+            Optional<Torque> driveshaft,
+            AxleRatings ratings) {
         double wheels = gear.wheelTorque(ONE).si();
         double shaft = gear.driveshaftTorque(ONE).si();
         double halves = gear.halfShaftTorque(ONE).si();
         String halfShaft = where + " half-shaft";
         add(where + " transfer case output", shaft * share, wheels / shaft, 1.0, input, slip, output);
-        add(where + " driveshaft", shaft * share, wheels / shaft, 1.0, input, slip, Optional.empty());
+        add(where + " driveshaft", shaft * share, wheels / shaft, 1.0, input, slip, driveshaft);
         add(where + " ring and pinion", halves * share, wheels / halves, 1.0, input, slip, ratings.ringAndPinion());
         add(halfShaft, 0.5 * halves * share, wheels / halves, 0.5, input, slip, ratings.halfShaft());
         add(halfShaft + " joint", 0.5 * halves * share, wheels / halves, 0.5, input, slip, ratings.joint());

@@ -5,7 +5,6 @@ import drivetrain.finding.Assumption;
 import drivetrain.finding.Caution;
 import drivetrain.finding.Finding;
 import drivetrain.finding.Outcome;
-import drivetrain.finding.Source;
 import drivetrain.finding.Verdict;
 import drivetrain.finding.Working;
 import drivetrain.gearing.DriveGear;
@@ -23,6 +22,7 @@ import java.util.Optional;
 /**
  * Whether the engine holds a road speed on a grade, and in which gear.
  *
+ * @param combination the drivetrain package
  * @param load the resistance on the grade
  * @param speed the road speed
  * @param power the power that it takes in the highest gear that holds it, or in top gear where none does
@@ -33,6 +33,7 @@ import java.util.Optional;
  * @param findings whether the highest gear holds the speed
  */
 public record PullAnswer(
+        Combination combination,
         RoadLoad load,
         Speed speed,
         CruisePower power,
@@ -44,9 +45,6 @@ public record PullAnswer(
         implements Answer {
 
     private static final String CHECKED = "speed held in top gear";
-    private static final double MARGINAL_RESERVE = 0.10;
-    private static final Source RULE = Source.commonPractice(
-            "house limit: a gear that has less than 10 % of its driving force left over barely holds the speed");
 
     /**
      * One gear at the speed.
@@ -129,7 +127,7 @@ public record PullAnswer(
             List<Finding> findings = new ArrayList<>();
             findings.add(held(highest, top, holding, speed));
             findings.addAll(pulls.engine().findings());
-            return new PullAnswer(load, speed, power, holding, top, rows, assumptions, findings);
+            return new PullAnswer(combination, load, speed, power, holding, top, rows, assumptions, findings);
         });
     }
 
@@ -144,11 +142,12 @@ public record PullAnswer(
                     CHECKED,
                     "the engine's torque is not known at " + speed.format(Speed.MILE_PER_HOUR, 1) + " in "
                             + highest.label(),
-                    RULE);
+                    GradeHeld.reserveRule());
         }
         double reserve = top.get().reserve();
+        double least = GradeHeld.leastReserve();
         Verdict verdict =
-                reserve < 0.0 ? Verdict.EXCEEDED : reserve < MARGINAL_RESERVE ? Verdict.MARGINAL : Verdict.MET;
+                reserve < 0.0 ? Verdict.EXCEEDED : reserve < least ? Verdict.MARGINAL : Verdict.MET;
         String lower = holding.map(row -> row.gear().label() + " is the highest gear that holds it")
                 .orElse("no gear holds it");
         String statement = switch (verdict) {
@@ -159,11 +158,11 @@ public record PullAnswer(
         return Finding.of(
                 CHECKED,
                 Figure.percent(reserve, 0),
-                Figure.percent(MARGINAL_RESERVE, 0),
-                Figure.percent(reserve - MARGINAL_RESERVE, 0),
+                Figure.percent(least, 0),
+                Figure.percent(reserve - least, 0),
                 verdict,
                 statement,
-                RULE);
+                GradeHeld.reserveRule());
     }
 
     @Override
@@ -174,6 +173,7 @@ public record PullAnswer(
     @Override
     public Working working() {
         Working.Builder working = Working.of("holding a speed on a grade").from(load.working(speed));
+        holding.or(() -> top).ifPresent(row -> ForceWorking.into(working, combination, row.gear(), speed));
         rows.forEach(row -> working.from(row.held().working(load)));
         return working.build();
     }

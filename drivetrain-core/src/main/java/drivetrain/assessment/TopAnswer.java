@@ -24,6 +24,7 @@ import java.util.Optional;
 /**
  * How fast the vehicle really goes: in each gear the lower of what the power and what the gearing allow.
  *
+ * @param combination the drivetrain package
  * @param load the resistance on the level
  * @param rolling the rolling circumference
  * @param fastest the gear in which it is fastest
@@ -32,6 +33,7 @@ import java.util.Optional;
  * @param findings whether the tire may go that fast, and whether the air lies in the range of the power correction
  */
 public record TopAnswer(
+        Combination combination,
         RoadLoad load,
         RollingCircumference rolling,
         Row fastest,
@@ -87,8 +89,7 @@ public record TopAnswer(
                 .map(best -> {
                     List<Assumption> assumptions = new ArrayList<>(RoadGround.loadAssumptions(combination));
                     assumptions.addAll(pulls.assumptions());
-                    return new TopAnswer(
-                            load, pulls.rolling(), best, rows, assumptions, findings(combination, pulls, best));
+                    return new TopAnswer(combination, load, pulls.rolling(), best, rows, assumptions, findings(combination, pulls, best));
                 });
     }
 
@@ -127,10 +128,9 @@ public record TopAnswer(
     public Working working() {
         TopSpeed top = fastest.top().orThrow();
         Working.Builder working = Working.of("top speed");
+        ForceWorking.into(working, combination, fastest.gear(), top.speed());
         GradeHeld.of(fastest.curve(), load, top.speed()).value().ifPresent(held -> working.from(held.working(load)));
-        return working.from(rolling.working())
-                .from(fastest.gear().engineSpeedWorking(top.speed(), rolling.radius()))
-                .source(
+        return working.source(
                         Source.derived(
                                 "top speed in a gear: the highest speed at which the driving force meets the resistance, or the end of the gear"))
                 .build();

@@ -54,6 +54,24 @@ public record GradeHeld(String label, Speed speed, Force drive, Force reserve, O
     }
 
     /**
+     * Returns the share of the driving force that must be left over, or the gear counts as barely holding.
+     *
+     * @return a fraction from the table of limits
+     */
+    public static double leastReserve() {
+        return RoadLimit.of("reserve-marginal").most();
+    }
+
+    /**
+     * Returns where that share comes from.
+     *
+     * @return the source
+     */
+    public static Source reserveRule() {
+        return RoadLimit.of("reserve-marginal").source();
+    }
+
+    /**
      * Tells whether the gear holds the grade that was asked about.
      *
      * @return true if force is left over or just suffices

@@ -8,7 +8,6 @@ import drivetrain.quantity.Display;
 import drivetrain.quantity.Figure;
 import drivetrain.quantity.Torque;
 import drivetrain.quantity.UnitSystem;
-import drivetrain.table.ReferenceTable;
 import java.util.Optional;
 
 /**
@@ -28,14 +27,6 @@ public record PartLoad(
     public static final Source RULE = Source.handbook("a driveline maker's installation manual (2008)");
 
     private static final double ROUNDING = 1e-9;
-
-    private static final class Limits {
-        static final double MARGINAL = ReferenceTable.load("road/limits.csv").rows().stream()
-                .filter(row -> row.text("limit").equals("rating-marginal"))
-                .findFirst()
-                .orElseThrow()
-                .number("most");
-    }
 
     /** What sets the torque in a part. */
     public enum Limit {
@@ -164,7 +155,7 @@ public record PartLoad(
     }
 
     private static Verdict verdict(double share) {
-        return share > 1.0 ? Verdict.EXCEEDED : share > Limits.MARGINAL ? Verdict.MARGINAL : Verdict.MET;
+        return share > 1.0 ? Verdict.EXCEEDED : share > RoadLimit.of("rating-marginal").most() ? Verdict.MARGINAL : Verdict.MET;
     }
 
     private String statement(Verdict verdict) {

@@ -35,10 +35,9 @@ class LoadsAnswerTest {
                         .orThrow()
                         .si())
                 .isCloseTo(2.0 * shaft.governing().orThrow().si(), within(1e-6));
-        assertThat(loads.path().weakest()).isEmpty();
+        assertThat(loads.path().weakest().orElseThrow().part()).isEqualTo("rear driveshaft");
         assertThat(loads.findings())
-                .singleElement()
-                .satisfies(finding -> assertThat(finding.statement()).contains("rear ring and pinion"));
+                .anySatisfy(finding -> assertThat(finding.statement()).contains("rear ring and pinion"));
     }
 
     @Test

@@ -10,9 +10,11 @@ import drivetrain.combination.Specification;
 import drivetrain.finding.Assumption;
 import drivetrain.finding.Finding;
 import drivetrain.finding.Verdict;
+import drivetrain.finding.Working;
 import drivetrain.gearing.Converter;
 import drivetrain.gearing.Range;
 import drivetrain.quantity.Speed;
+import drivetrain.quantity.UnitSystem;
 import drivetrain.refusal.RefusedException;
 import drivetrain.road.DriveLayout;
 import drivetrain.road.Grade;
@@ -48,6 +50,22 @@ class RoadAnswersTest {
         assertThat(answer.top()).isPresent();
         assertThat(answer.findings().get(0).verdict()).isEqualTo(Verdict.MET);
         assertThat(answer.power().gear()).isEqualTo(holding.gear());
+    }
+
+    /** The last driving force of the working is the one that the answer stands on, by whichever state of the converter. */
+    @ParameterizedTest
+    @CsvSource({"65", "40", "8"})
+    void worksTheDrivingForceOutFromTheEngine(double mph) {
+        PullAnswer answer =
+                PullAnswer.at(of(TOURER), SIX, Speed.ofMilesPerHour(mph)).orThrow();
+        PullAnswer.Row holding = answer.holding().orElseThrow();
+        Working working = answer.working();
+        assertThat(working.steps())
+                .filteredOn(step -> step.name().equals("driving force in " + holding.gear().label()))
+                .singleElement()
+                .satisfies(step -> assertThat(step.result().number(UnitSystem.METRIC))
+                        .isCloseTo(holding.held().drive().si(), within(1e-6)));
+        Whole.assertWorkedOut(TopAnswer.of(of(TOURER.drivenIn("altitude 500 m"))).orThrow());
     }
 
     @Test
