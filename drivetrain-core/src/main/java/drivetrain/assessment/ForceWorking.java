@@ -16,8 +16,8 @@ import drivetrain.quantity.Torque;
 /** How the driving force in one gear comes from the engine, as text; made only when asked for. */
 final class ForceWorking {
 
-    private static final Source POWER_BALANCE =
-            Source.derived("force x road speed = torque x wheel speed, so that the force is the wheel torque over the rolling radius");
+    private static final Source POWER_BALANCE = Source.derived(
+            "force x road speed = torque x wheel speed, so that the force is the wheel torque over the rolling radius");
 
     private ForceWorking() {}
 
@@ -51,7 +51,9 @@ final class ForceWorking {
 
     private static void addEngine(Working.Builder working, FullLoadEngine engine, AngularSpeed speed, Torque torque) {
         engine.engine().torqueWorking(speed).value().ifPresent(working::from);
-        engine.correction().map(PowerCorrection::working).ifPresent(known -> working.from(known)
-                .step("engine torque in this air", "T = T_stated / factor", Figure.of(torque, Display.TORQUE)));
+        engine.correction()
+                .map(PowerCorrection::working)
+                .ifPresent(known -> working.from(known)
+                        .step("engine torque in this air", "T = T_stated / factor", Figure.of(torque, Display.TORQUE)));
     }
 }

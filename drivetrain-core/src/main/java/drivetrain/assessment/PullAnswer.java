@@ -146,8 +146,7 @@ public record PullAnswer(
         }
         double reserve = top.get().reserve();
         double least = GradeHeld.leastReserve();
-        Verdict verdict =
-                reserve < 0.0 ? Verdict.EXCEEDED : reserve < least ? Verdict.MARGINAL : Verdict.MET;
+        Verdict verdict = reserve < 0.0 ? Verdict.EXCEEDED : reserve < least ? Verdict.MARGINAL : Verdict.MET;
         String lower = holding.map(row -> row.gear().label() + " is the highest gear that holds it")
                 .orElse("no gear holds it");
         String statement = switch (verdict) {

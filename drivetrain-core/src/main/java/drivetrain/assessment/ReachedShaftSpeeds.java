@@ -81,7 +81,9 @@ final class ReachedShaftSpeeds {
                 .then(top -> top.fastest()
                         .driveshaftSpeed()
                         .map(speed -> ShaftSpeed.reached(
-                                "top speed by power and gearing in " + top.fastest().gear().label(), speed)));
+                                "top speed by power and gearing in "
+                                        + top.fastest().gear().label(),
+                                speed)));
     }
 
     /**

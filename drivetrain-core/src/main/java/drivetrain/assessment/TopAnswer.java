@@ -89,7 +89,14 @@ public record TopAnswer(
                 .map(best -> {
                     List<Assumption> assumptions = new ArrayList<>(RoadGround.loadAssumptions(combination));
                     assumptions.addAll(pulls.assumptions());
-                    return new TopAnswer(combination, load, pulls.rolling(), best, rows, assumptions, findings(combination, pulls, best));
+                    return new TopAnswer(
+                            combination,
+                            load,
+                            pulls.rolling(),
+                            best,
+                            rows,
+                            assumptions,
+                            findings(combination, pulls, best));
                 });
     }
 

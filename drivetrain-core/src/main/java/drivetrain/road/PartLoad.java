@@ -155,7 +155,9 @@ public record PartLoad(
     }
 
     private static Verdict verdict(double share) {
-        return share > 1.0 ? Verdict.EXCEEDED : share > RoadLimit.of("rating-marginal").most() ? Verdict.MARGINAL : Verdict.MET;
+        return share > 1.0
+                ? Verdict.EXCEEDED
+                : share > RoadLimit.of("rating-marginal").most() ? Verdict.MARGINAL : Verdict.MET;
     }
 
     private String statement(Verdict verdict) {

@@ -61,11 +61,13 @@ class RoadAnswersTest {
         PullAnswer.Row holding = answer.holding().orElseThrow();
         Working working = answer.working();
         assertThat(working.steps())
-                .filteredOn(step -> step.name().equals("driving force in " + holding.gear().label()))
+                .filteredOn(step ->
+                        step.name().equals("driving force in " + holding.gear().label()))
                 .singleElement()
                 .satisfies(step -> assertThat(step.result().number(UnitSystem.METRIC))
                         .isCloseTo(holding.held().drive().si(), within(1e-6)));
-        Whole.assertWorkedOut(TopAnswer.of(of(TOURER.drivenIn("altitude 500 m"))).orThrow());
+        Whole.assertWorkedOut(
+                TopAnswer.of(of(TOURER.drivenIn("altitude 500 m"))).orThrow());
     }
 
     @Test

@@ -120,7 +120,8 @@ public final class PlotCommand implements Command {
         if (before.isEmpty()) {
             return Offer.of("speeds", "force", "power", "travel", "modes", "supply");
         }
-        if (before.size() == 1 && List.of("travel", "modes").contains(before.get(0).toLowerCase(Locale.ROOT))) {
+        if (before.size() == 1
+                && List.of("travel", "modes").contains(before.get(0).toLowerCase(Locale.ROOT))) {
             return Offer.of("front", "rear");
         }
         boolean drawable = before.size() == 1

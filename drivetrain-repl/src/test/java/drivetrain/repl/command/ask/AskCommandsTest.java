@@ -115,7 +115,8 @@ class AskCommandsTest {
         assertThat(Trial.of("critical").err()).contains("no driveshaft is chosen");
         assertThat(Trial.of("torsion").err()).contains("no driveshaft is chosen");
         assertThat(Trial.of("plot modes").err()).contains("no driveshaft is chosen");
-        assertThat(Trial.of("shaft rear tube 3 in x 0.083 in of steel, length 48 in", "plot modes front").err())
+        assertThat(Trial.of("shaft rear tube 3 in x 0.083 in of steel, length 48 in", "plot modes front")
+                        .err())
                 .contains("no front shaft is chosen");
     }
 
