@@ -30,6 +30,7 @@ import java.util.Optional;
 public final class Measures {
 
     private static final Scale ROTATION = Scale.of(AngularSpeed.KIND, Display.ROTATION);
+    private static final String ENGINE_SPEED_KEY = "rpmAt";
     private static final Speed FAST = Speed.ofMilesPerHour(100.0);
 
     /** Total ratio of the shortest gear. */
@@ -188,7 +189,7 @@ public final class Measures {
     public static Measure engineSpeedAt(Speed speed) {
         speed.requirePositive("road speed");
         String shown = shown(speed);
-        String key = "rpmAt" + shown.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "");
+        String key = ENGINE_SPEED_KEY + shown.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "");
         return Measure.of(
                 key,
                 "rpm at " + shown,
@@ -199,6 +200,11 @@ public final class Measures {
                         .then(train -> radius(combination)
                                 .map(radius ->
                                         train.top().engineSpeedAt(speed, radius).si())));
+    }
+
+    /** Whether the measure is an engine speed at a road speed. */
+    static boolean isEngineSpeed(Measure measure) {
+        return measure.key().startsWith(ENGINE_SPEED_KEY);
     }
 
     /** A speed as people say it: without decimals where there are none, in the unit in which it has fewest. */

@@ -1,9 +1,6 @@
 package drivetrain.comparison;
 
-import drivetrain.assessment.Assessment;
 import drivetrain.combination.Combination;
-import drivetrain.finding.Assumption;
-import drivetrain.finding.Caution;
 import drivetrain.finding.Outcome;
 import java.util.List;
 
@@ -40,24 +37,6 @@ public record SweepResult(
         public Row {
             parts = List.copyOf(parts);
             numbers = List.copyOf(numbers);
-        }
-
-        /**
-         * Returns what the figures of the package rest on.
-         *
-         * @return the assumptions
-         */
-        public List<Assumption> assumptions() {
-            return Assessment.of(combination).assumptions();
-        }
-
-        /**
-         * Returns the warnings that belong to building the package.
-         *
-         * @return the cautions
-         */
-        public List<Caution> cautions() {
-            return Assessment.of(combination).cautions();
         }
     }
 

@@ -1,6 +1,6 @@
 package drivetrain.report;
 
-import drivetrain.assessment.Assessment;
+import drivetrain.combination.Combination;
 import drivetrain.comparison.Measure;
 import drivetrain.comparison.Solve;
 import drivetrain.quantity.Figure;
@@ -18,11 +18,11 @@ public final class SolveReport {
      * Words a solution.
      *
      * @param solve the solution
-     * @param assessment the order as it stands
+     * @param combination the order as it stands
      * @param units the units of the sentence
      * @return the report
      */
-    public static Report of(Solve solve, Assessment assessment, UnitSystem units) {
+    public static Report of(Solve solve, Combination combination, UnitSystem units) {
         Measure measure = solve.measure();
         String wish =
                 measure.word() + " is " + measure.scale().figure(solve.target()).text(units);
@@ -60,7 +60,7 @@ public final class SolveReport {
                 "With " + article(solve.lever().meaning()) + " of " + exact + ", " + wish + "." + shelf));
         blocks.add(new Facts("solution", "", facts));
         blocks.add(near);
-        Ground.add(blocks, assessment);
+        Ground.add(blocks, List.of(measure), List.of(combination));
         return new Report("solve", blocks);
     }
 

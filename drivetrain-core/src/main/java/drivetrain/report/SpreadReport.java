@@ -1,6 +1,6 @@
 package drivetrain.report;
 
-import drivetrain.assessment.Assessment;
+import drivetrain.combination.Combination;
 import drivetrain.comparison.Lever;
 import drivetrain.comparison.Sensitivity;
 import drivetrain.comparison.Tolerance;
@@ -20,10 +20,10 @@ public final class SpreadReport {
      * Words a sensitivity.
      *
      * @param sensitivity the changes
-     * @param assessment the order as it stands
+     * @param combination the order as it stands
      * @return the report
      */
-    public static Report of(Sensitivity sensitivity, Assessment assessment) {
+    public static Report of(Sensitivity sensitivity, Combination combination) {
         List<Column> columns = new ArrayList<>();
         columns.add(Column.ofText("figure", "figure"));
         columns.add(Column.ofFigures("number", "as it stands"));
@@ -48,7 +48,10 @@ public final class SpreadReport {
         List<Block> blocks = new ArrayList<>();
         blocks.add(Sentence.answer(sentence));
         blocks.add(new Grid("changes", "", columns, rows));
-        Ground.add(blocks, assessment);
+        Ground.add(
+                blocks,
+                sensitivity.rows().stream().map(Sensitivity.Row::measure).toList(),
+                List.of(combination));
         return new Report("sensitivity", blocks);
     }
 
@@ -56,11 +59,11 @@ public final class SpreadReport {
      * Words a tolerance.
      *
      * @param tolerance the ranges
-     * @param assessment the order as it stands
+     * @param combination the order as it stands
      * @param units the units of the sentence
      * @return the report
      */
-    public static Report of(Tolerance tolerance, Assessment assessment, UnitSystem units) {
+    public static Report of(Tolerance tolerance, Combination combination, UnitSystem units) {
         List<List<Cell>> rows = new ArrayList<>();
         for (Tolerance.Row row : tolerance.rows()) {
             List<Cell> cells = new ArrayList<>();
@@ -87,7 +90,7 @@ public final class SpreadReport {
                 "Least and greatest: every figure at one end or the other. The percentages: " + Tolerance.SAMPLES
                         + " packages drawn by a fixed chance, each figure anywhere within its tolerance and "
                         + "independent of the others."));
-        Ground.add(blocks, assessment);
+        Ground.add(blocks, tolerance.rows().stream().map(Tolerance.Row::measure).toList(), List.of(combination));
         return new Report("tolerance", blocks);
     }
 

@@ -4,15 +4,11 @@ import drivetrain.comparison.Measure;
 import drivetrain.comparison.Sweep;
 import drivetrain.comparison.SweepResult;
 import drivetrain.comparison.Wish;
-import drivetrain.finding.Assumption;
-import drivetrain.finding.Caution;
 import drivetrain.finding.Outcome;
 import drivetrain.quantity.Figure;
 import drivetrain.quantity.UnitSystem;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /** What a sweep over lists of parts found. */
@@ -34,7 +30,7 @@ public final class SweepReport {
         blocks.add(new Facts("counts", "", facts(result, missed, units)));
         if (!result.rows().isEmpty()) {
             blocks.add(rows("best", "The best of them", result.sweep(), result.rows(), true));
-            addGround(blocks, result.rows());
+            addGround(blocks, result.sweep(), result.rows());
         }
         if (!result.alone().isEmpty()) {
             blocks.add(alone(result, units));
@@ -60,7 +56,7 @@ public final class SweepReport {
                                 + Counts.text(front.size())
                                 + " cannot be bettered in one figure without a loss in another: " + aims + "."));
         blocks.add(rows("front", "The front", sweep, front, false));
-        addGround(blocks, front);
+        addGround(blocks, sweep, front);
         return new Report("front", blocks);
     }
 
@@ -149,19 +145,10 @@ public final class SweepReport {
                 rows);
     }
 
-    /** What the rows that are shown rest on. */
-    private static void addGround(List<Block> blocks, List<SweepResult.Row> rows) {
-        Set<Assumption> assumptions = new LinkedHashSet<>();
-        Set<Caution> cautions = new LinkedHashSet<>();
-        for (SweepResult.Row row : rows) {
-            assumptions.addAll(row.assumptions());
-            cautions.addAll(row.cautions());
-        }
-        if (!assumptions.isEmpty()) {
-            blocks.add(Notes.of(assumptions));
-        }
-        if (!cautions.isEmpty()) {
-            blocks.add(Cautions.of(cautions));
-        }
+    private static void addGround(List<Block> blocks, Sweep sweep, List<SweepResult.Row> rows) {
+        Ground.add(
+                blocks,
+                sweep.measures(),
+                rows.stream().map(SweepResult.Row::combination).toList());
     }
 }

@@ -1,6 +1,5 @@
 package drivetrain.repl.command.compare;
 
-import drivetrain.assessment.Assessment;
 import drivetrain.combination.Combination;
 import drivetrain.comparison.Measures;
 import drivetrain.comparison.Sensitivity;
@@ -33,7 +32,6 @@ public final class SensitivityCommand implements Command {
         arguments.requireAtMost(0, MANUAL.usage());
         Combination combination = session.combination();
         return Result.answer(
-                session,
-                SpreadReport.of(Sensitivity.of(combination, Measures.all(combination)), Assessment.of(combination)));
+                session, SpreadReport.of(Sensitivity.of(combination, Measures.all(combination)), combination));
     }
 }

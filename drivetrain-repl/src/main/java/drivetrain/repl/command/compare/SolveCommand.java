@@ -1,6 +1,5 @@
 package drivetrain.repl.command.compare;
 
-import drivetrain.assessment.Assessment;
 import drivetrain.comparison.Lever;
 import drivetrain.comparison.Measure;
 import drivetrain.comparison.MeasureWords;
@@ -60,7 +59,7 @@ public final class SolveCommand implements Command {
                 SolveReport.of(
                         wish.read(text -> Solve.of(
                                 session.specification(), session.setup().shelf().catalog(), lever, measure, target)),
-                        Assessment.of(session.combination()),
+                        session.combination(),
                         session.units()));
     }
 

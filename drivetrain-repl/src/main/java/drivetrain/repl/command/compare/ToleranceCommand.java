@@ -1,6 +1,5 @@
 package drivetrain.repl.command.compare;
 
-import drivetrain.assessment.Assessment;
 import drivetrain.combination.Combination;
 import drivetrain.comparison.Lever;
 import drivetrain.comparison.Measures;
@@ -67,7 +66,7 @@ public final class ToleranceCommand implements Command {
                 session,
                 SpreadReport.of(
                         arguments.read(text -> Tolerance.of(combination, Measures.all(combination), tolerances)),
-                        Assessment.of(combination),
+                        combination,
                         session.units()));
     }
 
