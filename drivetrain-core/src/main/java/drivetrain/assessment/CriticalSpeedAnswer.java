@@ -79,8 +79,7 @@ public record CriticalSpeedAnswer(List<Shaft> shafts, List<String> missing) impl
         for (ShaftPlace place : ShaftPlace.values()) {
             ShaftChoice choice = combination.shaft(place);
             if (choice.isAnyChosen()) {
-                Outcome<Shaft> shaft =
-                        critical(choice).map(critical -> shaft(combination, choice, critical));
+                Outcome<Shaft> shaft = critical(choice).map(critical -> shaft(combination, choice, critical));
                 shaft.value().ifPresent(shafts::add);
                 shaft.reason().ifPresent(missing::add);
             }

@@ -90,8 +90,9 @@ public final class Measures {
             "shaft speed at 100 mph",
             Better.LOWER,
             ROTATION,
-            combination ->
-                    combination.gearTrain().then(train -> radius(combination).map(radius -> shaftAt(train.top(), radius))));
+            combination -> combination
+                    .gearTrain()
+                    .then(train -> radius(combination).map(radius -> shaftAt(train.top(), radius))));
 
     private static final Measure SHAFT_SPEED_GEARED = Measure.of(
             "shaftSpeedGeared",

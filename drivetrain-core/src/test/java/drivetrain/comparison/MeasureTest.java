@@ -101,7 +101,8 @@ class MeasureTest {
         assertThat(Measures.CRITICAL_SHARE.of(order).orThrow())
                 .isEqualTo(Measures.SHAFT_SPEED.of(order).orThrow() / critical);
         Combination shorter = Combination.resolve(
-                TestShelf.ORDER.with(Slot.REAR_SHAFT, TestShelf.SHAFT + " length 900 mm, yokes 1.3 kg 60 mm long in phase"),
+                TestShelf.ORDER.with(
+                        Slot.REAR_SHAFT, TestShelf.SHAFT + " length 900 mm, yokes 1.3 kg 60 mm long in phase"),
                 TestShelf.CATALOG);
         assertThat(Measures.CRITICAL_SHARE.of(shorter).orThrow())
                 .isLessThan(0.7 * Measures.CRITICAL_SHARE.of(order).orThrow());
@@ -116,7 +117,8 @@ class MeasureTest {
     @Test
     void agreesWithTheTextbookForASlenderTube() {
         Combination order = Combination.resolve(
-                TestShelf.ORDER.with(Slot.REAR_SHAFT, TestShelf.SHAFT + " length 1500 mm, yokes 0.1 kg 10 mm long in phase"),
+                TestShelf.ORDER.with(
+                        Slot.REAR_SHAFT, TestShelf.SHAFT + " length 1500 mm, yokes 0.1 kg 10 mm long in phase"),
                 TestShelf.CATALOG);
         double outer = 0.0762;
         double inner = outer - 2.0 * 0.0021;
@@ -142,8 +144,8 @@ class MeasureTest {
 
     @Test
     void saysWhatIsMissingForShaftAndFuel() {
-        Combination bare = Combination.resolve(
-                TestShelf.ORDER.without(Slot.REAR_SHAFT).without(Slot.FUEL), TestShelf.CATALOG);
+        Combination bare =
+                Combination.resolve(TestShelf.ORDER.without(Slot.REAR_SHAFT).without(Slot.FUEL), TestShelf.CATALOG);
         assertThat(Measures.CRITICAL_SHARE.of(bare).reason()).hasValue("no rear shaft is chosen");
         assertThat(Measures.FUEL_FLOW.of(bare).reason().orElseThrow()).contains("no fuel is chosen");
         Combination noRoom = Combination.resolve(
