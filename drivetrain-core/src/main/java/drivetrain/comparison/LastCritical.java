@@ -8,7 +8,6 @@ import drivetrain.driveshaft.ShaftPlace;
 import drivetrain.finding.Outcome;
 import drivetrain.quantity.AngularSpeed;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 
 /**
  * The critical speed of a driveshaft, remembered for the shaft that was asked for last: solving for it takes far longer than any other figure, and packages that
@@ -19,7 +18,7 @@ final class LastCritical {
     private record Known(ShaftChoice choice, Outcome<AngularSpeed> speed) {}
 
     private final ShaftPlace place;
-    private final AtomicReference<Optional<Known>> last = new AtomicReference<>(Optional.empty());
+    private volatile Optional<Known> last = Optional.empty();
 
     LastCritical(ShaftPlace place) {
         this.place = place;
@@ -27,13 +26,13 @@ final class LastCritical {
 
     Outcome<AngularSpeed> of(Combination combination) {
         ShaftChoice choice = combination.shaft(place);
-        Optional<Known> known = last.get().filter(before -> before.choice().equals(choice));
+        Optional<Known> known = last.filter(before -> before.choice().equals(choice));
         return known.orElseGet(() -> solve(choice)).speed();
     }
 
     private Known solve(ShaftChoice choice) {
         Known solved = new Known(choice, CriticalSpeedAnswer.critical(choice).map(CriticalSpeed::speed));
-        last.set(Optional.of(solved));
+        last = Optional.of(solved);
         return solved;
     }
 }
