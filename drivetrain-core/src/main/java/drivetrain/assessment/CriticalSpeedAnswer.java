@@ -16,6 +16,8 @@ import drivetrain.finding.Working;
 import drivetrain.quantity.Angle;
 import drivetrain.quantity.Display;
 import drivetrain.quantity.Figure;
+import drivetrain.refusal.Refusal;
+import drivetrain.refusal.RefusedException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -77,9 +79,7 @@ public record CriticalSpeedAnswer(List<Shaft> shafts, List<String> missing) impl
         for (ShaftPlace place : ShaftPlace.values()) {
             ShaftChoice choice = combination.shaft(place);
             if (choice.isAnyChosen()) {
-                Outcome<Shaft> shaft = ShaftLengths.of(choice)
-                        .then(lengths -> choice.needShaft().then(made -> CriticalSpeed.of(made, lengths)))
-                        .map(critical -> shaft(combination, choice, critical));
+                Outcome<Shaft> shaft = critical(choice).map(critical -> shaft(combination, choice, critical));
                 shaft.value().ifPresent(shafts::add);
                 shaft.reason().ifPresent(missing::add);
             }
@@ -87,6 +87,25 @@ public record CriticalSpeedAnswer(List<Shaft> shafts, List<String> missing) impl
         return shafts.isEmpty()
                 ? Outcome.notEvaluated(missing.isEmpty() ? "no driveshaft is chosen" : String.join(", and ", missing))
                 : Outcome.of(new CriticalSpeedAnswer(shafts, missing));
+    }
+
+    /**
+     * Asks only for the critical speed of one shaft.
+     *
+     * @param choice the shaft with its line
+     * @return the critical speed, or what is missing or cannot be
+     */
+    public static Outcome<CriticalSpeed> critical(ShaftChoice choice) {
+        return ShaftLengths.of(choice)
+                .then(lengths -> choice.needShaft().then(made -> {
+                    try {
+                        return CriticalSpeed.of(made, lengths);
+                    } catch (RefusedException impossible) {
+                        Refusal why = impossible.refusal();
+                        return Outcome.notEvaluated("the " + choice.place().label() + " " + why.subject() + " "
+                                + why.given() + " " + why.problem());
+                    }
+                }));
     }
 
     private static Shaft shaft(Combination combination, ShaftChoice choice, CriticalSpeed critical) {

@@ -100,6 +100,16 @@ public record SupplyAnswer(
         return SupplyGround.of(combination).then(ground -> answer(combination, ground, voltage));
     }
 
+    /**
+     * Asks only for the fuel that the engine burns where its power is greatest.
+     *
+     * @param combination the drivetrain package, of which pump and lines may be missing
+     * @return the demand, or what is missing and what to type
+     */
+    public static Outcome<FuelDemand> peakDemand(Combination combination) {
+        return SupplyGround.of(combination).map(SupplyGround::peakDemand);
+    }
+
     private static Outcome<SupplyAnswer> answer(Combination combination, SupplyGround ground, Voltage voltage) {
         FuelParts parts = combination.fuelParts();
         return ground.supply(parts, voltage).map(supply -> answer(parts, ground, supply));

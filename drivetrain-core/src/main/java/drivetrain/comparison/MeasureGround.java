@@ -28,6 +28,8 @@ public record MeasureGround(List<Assumption> assumptions, List<Caution> cautions
             Map.entry(Measures.WHEEL_TORQUE.key(), Question.TORQUE),
             Map.entry(Measures.GEARED_SPEED.key(), Question.SPEEDS),
             Map.entry(Measures.SHAFT_SPEED.key(), Question.SPEEDS),
+            Map.entry(Measures.FUEL_FLOW.key(), Question.SUPPLY),
+            Map.entry(Measures.CRITICAL_SHARE.key(), Question.SHAFTS),
             Map.entry(Measures.SPEEDOMETER.key(), Question.SPEEDOMETER),
             Map.entry(Measures.PEAK_TORQUE.key(), Question.ENGINE),
             Map.entry(Measures.PEAK_POWER.key(), Question.ENGINE),

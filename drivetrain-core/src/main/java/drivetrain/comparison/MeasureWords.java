@@ -24,8 +24,13 @@ public final class MeasureWords {
             Map.entry("torque", "wheel torque"),
             Map.entry("driveshaft speed", "shaft speed"),
             Map.entry("shaft rpm", "shaft speed"),
+            Map.entry("shaft speed of critical", "share of critical speed"),
+            Map.entry("share of critical", "share of critical speed"),
+            Map.entry("critical speed share", "share of critical speed"),
             Map.entry("speedo", "speedometer"),
             Map.entry("power", "peak power"),
+            Map.entry("fuel", "fuel flow"),
+            Map.entry("fuel demand", "fuel flow"),
             Map.entry("tyre diameter", "tire diameter"));
 
     private MeasureWords() {}

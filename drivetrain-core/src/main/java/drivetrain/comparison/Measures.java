@@ -2,8 +2,10 @@ package drivetrain.comparison;
 
 import drivetrain.assessment.EngineAnswer;
 import drivetrain.assessment.SpeedometerAnswer;
+import drivetrain.assessment.SupplyAnswer;
 import drivetrain.assessment.TireAnswer;
 import drivetrain.combination.Combination;
+import drivetrain.driveshaft.ShaftPlace;
 import drivetrain.engine.Engine;
 import drivetrain.finding.Outcome;
 import drivetrain.gearing.Crawl;
@@ -14,6 +16,7 @@ import drivetrain.quantity.Length;
 import drivetrain.quantity.Power;
 import drivetrain.quantity.Speed;
 import drivetrain.quantity.Torque;
+import drivetrain.quantity.VolumeFlow;
 import drivetrain.tire.RollingCircumference;
 import drivetrain.tire.Tire;
 import java.util.ArrayList;
@@ -31,6 +34,7 @@ public final class Measures {
 
     private static final Scale ROTATION = Scale.of(AngularSpeed.KIND, Display.ROTATION);
     private static final String ENGINE_SPEED_KEY = "rpmAt";
+    private static final LastCritical CRITICAL = new LastCritical(ShaftPlace.REAR);
     private static final Speed FAST = Speed.ofMilesPerHour(100.0);
 
     /** Total ratio of the shortest gear. */
@@ -82,31 +86,38 @@ public final class Measures {
                                     .map(radius ->
                                             train.top().speedAt(maximum, radius).si()))));
 
+    private static final Measure SHAFT_SPEED_FAST = Measure.of(
+            "shaftSpeedFast",
+            "shaft speed at 100 mph",
+            Better.LOWER,
+            ROTATION,
+            combination -> combination
+                    .gearTrain()
+                    .then(train -> radius(combination).map(radius -> shaftAt(train.top(), radius))));
+
+    private static final Measure SHAFT_SPEED_GEARED = Measure.of(
+            "shaftSpeedGeared",
+            "shaft speed at maximum engine speed",
+            Better.LOWER,
+            ROTATION,
+            combination -> combination
+                    .gearTrain()
+                    .then(train -> maximum(combination)
+                            .map(maximum ->
+                                    train.top().driveshaftSpeedAt(maximum).si())));
+
     /** Driveshaft speed at 100 mph, or at the gearing limit if that comes first. */
-    public static final Measure SHAFT_SPEED = Measure.least(
-            "shaftSpeed",
-            "shaft speed",
+    public static final Measure SHAFT_SPEED =
+            Measure.least("shaftSpeed", "shaft speed", Better.LOWER, List.of(SHAFT_SPEED_FAST, SHAFT_SPEED_GEARED));
+
+    /** That speed of the rear driveshaft over its critical speed. */
+    public static final Measure CRITICAL_SHARE = Measure.least(
+            "criticalShare",
+            "share of critical speed",
             Better.LOWER,
             List.of(
-                    Measure.of(
-                            "shaftSpeedFast",
-                            "shaft speed at 100 mph",
-                            Better.LOWER,
-                            ROTATION,
-                            combination -> combination
-                                    .gearTrain()
-                                    .then(train -> radius(combination).map(radius -> shaftAt(train.top(), radius)))),
-                    Measure.of(
-                            "shaftSpeedGeared",
-                            "shaft speed at maximum engine speed",
-                            Better.LOWER,
-                            ROTATION,
-                            combination -> combination
-                                    .gearTrain()
-                                    .then(train -> maximum(combination)
-                                            .map(maximum -> train.top()
-                                                    .driveshaftSpeedAt(maximum)
-                                                    .si())))));
+                    shareOfCritical("criticalShareFast", SHAFT_SPEED_FAST),
+                    shareOfCritical("criticalShareGeared", SHAFT_SPEED_GEARED)));
 
     /** What the speedometer shows of the true speed. */
     public static final Measure SPEEDOMETER = Measure.of(
@@ -138,6 +149,15 @@ public final class Measures {
                     .then(EngineAnswer::peakPower)
                     .map(point -> point.power().si()));
 
+    /** The fuel that the engine burns where its power is greatest, by volume. */
+    public static final Measure FUEL_FLOW = Measure.of(
+            "fuelFlow",
+            "fuel flow",
+            Better.LOWER,
+            Scale.of(VolumeFlow.KIND, Display.VOLUME_FLOW),
+            combination -> SupplyAnswer.peakDemand(combination)
+                    .map(demand -> demand.volume().si()));
+
     /** The overall diameter of the tire. */
     public static final Measure TIRE_DIAMETER = Measure.of(
             "tireDiameter",
@@ -154,9 +174,11 @@ public final class Measures {
             WHEEL_TORQUE,
             GEARED_SPEED,
             SHAFT_SPEED,
+            CRITICAL_SHARE,
             SPEEDOMETER,
             PEAK_TORQUE,
             PEAK_POWER,
+            FUEL_FLOW,
             TIRE_DIAMETER);
 
     private Measures() {}
@@ -173,6 +195,17 @@ public final class Measures {
         return combination
                 .needEngine()
                 .then(engine -> Outcome.of(engine.idle(), "the engine's idle speed is not given"));
+    }
+
+    private static Measure shareOfCritical(String key, Measure shaftSpeed) {
+        return Measure.of(
+                key,
+                "share of critical speed, " + shaftSpeed.word(),
+                Better.LOWER,
+                Scale.percent(1),
+                combination -> shaftSpeed
+                        .of(combination)
+                        .then(speed -> CRITICAL.of(combination).map(critical -> speed / critical.si())));
     }
 
     private static double shaftAt(DriveGear gear, Length radius) {

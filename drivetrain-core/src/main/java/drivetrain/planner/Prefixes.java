@@ -3,7 +3,11 @@ package drivetrain.planner;
 /** Cuts the work into tasks: each fixes one position on each of the outermost axes. */
 final class Prefixes {
 
-    private static final int ENOUGH_TASKS = 1024;
+    /** Up to this many combinations, more tasks cost more than an even load gains. */
+    private static final double FEW_COMBINATIONS = 1e7;
+
+    private static final int ENOUGH_FOR_FEW = 64;
+    private static final int ENOUGH_FOR_MANY = 1024;
     private static final int MOST_TASKS = 1 << 20;
 
     private final int[] sizes;
@@ -16,9 +20,10 @@ final class Prefixes {
 
     /** Takes as many of the first axes as make enough tasks, but never all of them. */
     static Prefixes of(Axis[] axes, int most) {
+        int enough = combinations(axes) <= FEW_COMBINATIONS ? ENOUGH_FOR_FEW : ENOUGH_FOR_MANY;
         int tasks = 1;
         int depth = 0;
-        while (depth < most && tasks < ENOUGH_TASKS && (long) tasks * axes[depth].size() <= MOST_TASKS) {
+        while (depth < most && tasks < enough && (long) tasks * axes[depth].size() <= MOST_TASKS) {
             tasks *= axes[depth].size();
             depth++;
         }
@@ -27,6 +32,14 @@ final class Prefixes {
             sizes[d] = axes[d].size();
         }
         return new Prefixes(sizes, tasks);
+    }
+
+    private static double combinations(Axis[] axes) {
+        double product = 1.0;
+        for (Axis axis : axes) {
+            product *= axis.size();
+        }
+        return product;
     }
 
     int tasks() {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import drivetrain.assessment.Assessment;
+import drivetrain.assessment.CriticalSpeedAnswer;
 import drivetrain.combination.Combination;
 import drivetrain.combination.Slot;
 import drivetrain.quantity.Speed;
@@ -88,6 +89,75 @@ class MeasureTest {
     }
 
     @Test
+    void holdsTheShaftSpeedAgainstTheCriticalSpeedOfTheAssessment() {
+        Combination order = TestShelf.order();
+        double critical = CriticalSpeedAnswer.of(order)
+                .orThrow()
+                .shafts()
+                .get(0)
+                .critical()
+                .speed()
+                .si();
+        assertThat(Measures.CRITICAL_SHARE.of(order).orThrow())
+                .isEqualTo(Measures.SHAFT_SPEED.of(order).orThrow() / critical);
+        Combination shorter = Combination.resolve(
+                TestShelf.ORDER.with(
+                        Slot.REAR_SHAFT, TestShelf.SHAFT + " length 900 mm, yokes 1.3 kg 60 mm long in phase"),
+                TestShelf.CATALOG);
+        assertThat(Measures.CRITICAL_SHARE.of(shorter).orThrow())
+                .isLessThan(0.7 * Measures.CRITICAL_SHARE.of(order).orThrow());
+        assertThat(Measures.CRITICAL_SHARE.of(order).orThrow())
+                .isEqualTo(Measures.SHAFT_SPEED.of(order).orThrow() / critical);
+    }
+
+    /**
+     * A slender tube held at both ends whirls at (pi / L)^2 sqrt(E I / m), m its mass for a length (textbook; the formula from memory). For steel of 200 GPa and
+     * 7850 kg/m3 with light, short yokes that is good to 3 %.
+     */
+    @Test
+    void agreesWithTheTextbookForASlenderTube() {
+        Combination order = Combination.resolve(
+                TestShelf.ORDER.with(
+                        Slot.REAR_SHAFT, TestShelf.SHAFT + " length 1500 mm, yokes 0.1 kg 10 mm long in phase"),
+                TestShelf.CATALOG);
+        double outer = 0.0762;
+        double inner = outer - 2.0 * 0.0021;
+        double radiusOfGyration = Math.sqrt(outer * outer + inner * inner) / 4.0;
+        double critical = Math.pow(Math.PI / 1.5, 2) * Math.sqrt(200e9 / 7850.0) * radiusOfGyration;
+        double share = 44.704 / 2.510 * 41.0 / 11.0 * 2.0 * Math.PI / critical;
+        assertThat(Measures.CRITICAL_SHARE.of(order).orThrow()).isCloseTo(share, within(0.03 * share));
+    }
+
+    /** 420 hp x 0.50 lb/(hp h) = 210 lb/h = 95.25 kg/h; over 0.750 kg/L that is 127.0 L/h. Units: NIST SP 811, 1 lb = 0.45359237 kg. */
+    @Test
+    void takesTheFuelFlowAtPeakPower() {
+        Combination order = Combination.resolve(
+                TestShelf.ORDER
+                        .with(Slot.FUEL, "gasoline, 750 kg/m3")
+                        .with(Slot.FUEL_SYSTEM, "burns 0.50 lb/(hp-h), fuel at 15 degC"),
+                TestShelf.CATALOG);
+        assertThat(Measures.FUEL_FLOW.of(order).orThrow() * 3.6e6)
+                .isCloseTo(420.0 * 0.50 * 0.45359237 / 0.750, within(0.001 * 127.0));
+        assertThat(Measures.FUEL_FLOW.figure(order).orThrow().text(UnitSystem.METRIC))
+                .isEqualTo("127 L/h");
+    }
+
+    @Test
+    void saysWhatIsMissingForShaftAndFuel() {
+        Combination bare =
+                Combination.resolve(TestShelf.ORDER.without(Slot.REAR_SHAFT).without(Slot.FUEL), TestShelf.CATALOG);
+        assertThat(Measures.CRITICAL_SHARE.of(bare).reason()).hasValue("no rear shaft is chosen");
+        assertThat(Measures.FUEL_FLOW.of(bare).reason().orElseThrow()).contains("no fuel is chosen");
+        Combination noRoom = Combination.resolve(
+                TestShelf.ORDER
+                        .with(Slot.REAR_SHAFT, TestShelf.SHAFT + " yokes 1.3 kg 60 mm long in phase")
+                        .with(Slot.REAR_LINE, "output 4 deg down, shaft 100 mm 9 deg down, pinion 5 deg down"),
+                TestShelf.CATALOG);
+        assertThat(Measures.CRITICAL_SHARE.of(noRoom).reason().orElseThrow())
+                .contains("rear shaft length 100 mm leaves no tube");
+    }
+
+    @Test
     void saysWhatIsMissing() {
         Combination noIdle = Combination.resolve(TestShelf.ORDER.with(Slot.ENGINE, "no-idle"), TestShelf.CATALOG);
         assertThat(Measures.CRAWL_SPEED.of(noIdle).reason()).hasValue("the engine's idle speed is not given");
@@ -108,6 +178,15 @@ class MeasureTest {
         assertThat(MeasureWords.parse("rpm at 110 km/h", Optional.empty()).key())
                 .isEqualTo("rpmAt110kmh");
         assertThat(MeasureWords.parse("rpm at 62.55 mph", SPEED).word()).isEqualTo("rpm at 62.6 mph");
+    }
+
+    @Test
+    void readsTheWordsOfShaftAndFuel() {
+        assertThat(MeasureWords.parse("share of critical speed", SPEED)).isSameAs(Measures.CRITICAL_SHARE);
+        assertThat(MeasureWords.parse("shaft speed of critical", SPEED)).isSameAs(Measures.CRITICAL_SHARE);
+        assertThat(Measures.CRITICAL_SHARE.scale().units()).containsExactly("%");
+        assertThat(MeasureWords.parse("fuel", SPEED)).isSameAs(Measures.FUEL_FLOW);
+        assertThat(Measures.FUEL_FLOW.scale().units()).contains("L/h", "US gal/h");
     }
 
     @Test

@@ -204,6 +204,42 @@ class SweepTest {
     }
 
     @Test
+    void choosesTheShaftThatStaysBelowItsCriticalSpeed() {
+        List<String> lengths = List.of("1000 mm", "1290 mm", "1700 mm");
+        List<String> shafts = lengths.stream()
+                .map(length -> TestShelf.SHAFT + " length " + length + ", yokes 1.3 kg 60 mm long in phase")
+                .toList();
+        PartList list = new PartList(Place.ofWord("rear shaft").orElseThrow(), shafts);
+        List<Found> found = new ArrayList<>();
+        for (String shaft : shafts) {
+            for (String axle : all("axle").choices()) {
+                Combination combination = Combination.resolve(
+                        Place.AXLES.put(TestShelf.ORDER.with(Slot.REAR_SHAFT, shaft), axle), TestShelf.CATALOG);
+                found.add(new Found(
+                        List.of(shaft, axle),
+                        List.of(Measures.CRITICAL_SHARE.of(combination).value().orElse(Double.NaN))));
+            }
+        }
+        Wish wish = Wish.atMost(Measures.CRITICAL_SHARE, 0.7);
+        SweepResult result = run(new Sweep(
+                TestShelf.ORDER,
+                TestShelf.CATALOG,
+                List.of(list, all("axle")),
+                List.of(wish),
+                List.of(Aim.better(Measures.CRITICAL_SHARE)),
+                3));
+        List<Found> passing = found.stream()
+                .filter(one -> wish.isKeptBy(one.numbers().get(0)))
+                .sorted(Comparator.comparingDouble(one -> one.numbers().get(0)))
+                .toList();
+        assertThat(result.passing()).isEqualTo(passing.size()).isBetween(3L, 20L);
+        assertThat(result.rows())
+                .extracting(SweepResult.Row::parts)
+                .containsExactlyElementsOf(
+                        passing.subList(0, 3).stream().map(Found::parts).toList());
+    }
+
+    @Test
     void refusesWhatCannotBeSwept() {
         assertThatThrownBy(() -> new Sweep(TestShelf.ORDER, TestShelf.CATALOG, List.of(), List.of(), List.of(), 1))
                 .hasMessageContaining("no list");

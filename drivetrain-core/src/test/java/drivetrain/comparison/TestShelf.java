@@ -13,6 +13,8 @@ final class TestShelf {
 
     static final Catalog CATALOG = catalog();
 
+    static final String SHAFT = "tube 76.2 mm x 2.1 mm of steel,";
+
     static final Specification ORDER = Specification.empty()
             .with(Slot.VEHICLE, "mass 2240 kg front 1270 kg rear 1720 kg")
             .with(Slot.ENGINE, "gas-62")
@@ -21,6 +23,8 @@ final class TestShelf {
             .with(Slot.REAR_AXLE, "41/11")
             .with(Slot.FRONT_AXLE, "41/11")
             .with(Slot.TIRE, "tall")
+            .with(Slot.REAR_SHAFT, SHAFT + " length 1290 mm, yokes 1.3 kg 60 mm long in phase")
+            .with(Slot.FUEL, "E10")
             .cruisingAt("65 mph");
 
     private TestShelf() {}

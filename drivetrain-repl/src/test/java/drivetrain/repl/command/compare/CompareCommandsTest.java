@@ -26,7 +26,7 @@ class CompareCommandsTest {
     @Test
     void comparesWhatIsKept() {
         assertThat(answer("keep stock", "axle 41/10", "compare"))
-                .contains("Against \"stock\", 7 figures differ in \"in-hand\".")
+                .contains("Against \"stock\", 8 figures differ in \"in-hand\".")
                 .contains("higher, worse")
                 .contains("peak torque");
         assertThat(answer("keep stock", "axle 41/10", "compare stock differences"))

@@ -38,6 +38,10 @@ class SentenceOffersTest {
                 .doesNotContain("mph");
         assertThat(offers(SWEEP, "axle all where crawl speed")).contains("at least", "at most", "between");
         assertThat(offers(SWEEP, "axle all where rpm at")).contains("least", "most");
+        assertThat(offers(SWEEP, "rear shaft all where")).contains("share of critical speed", "fuel flow");
+        assertThat(offers(SWEEP, "rear shaft all where share of critical speed at most 70"))
+                .containsExactly("%");
+        assertThat(offers(SWEEP, "engine all where fuel flow at most 150")).contains("L/h", "US gal/h");
         assertThat(offers(SWEEP, "axle all where rpm at 65")).containsExactly("mph", "km/h");
         assertThat(offers(SWEEP, "axle all where crawl speed at most 1.2")).contains("mph", "km/h");
         assertThat(offers(SWEEP, "axle all where crawl ratio at least 60")).containsExactly("and", "best", "by");
