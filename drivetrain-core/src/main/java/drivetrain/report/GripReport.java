@@ -22,8 +22,8 @@ public final class GripReport {
      */
     public static Report of(GripAnswer answer, UnitSystem units) {
         GripAnswer.Row best = answer.rows().get(answer.rows().size() - 1);
-        String start = "On " + answer.surface().description() + " with "
-                + best.layout().label();
+        String start =
+                "On " + answer.surface().description() + " (" + best.layout().label() + ")";
         String sentence = best.steepest()
                 .fold(
                         grade -> start + " the tires hold a grade of "

@@ -38,9 +38,15 @@ public final class PullReport {
         return answer.holding()
                 .map(row -> row.gear().label() + " holds " + where + " with "
                         + Figure.percent(row.reserve(), 0).text(units)
-                        + " of its driving force left over; the engine gives "
-                        + Figure.of(answer.power().atCrank(), Display.POWER).text(units) + ".")
+                        + " of its driving force left over; " + engine(answer, units) + ".")
                 .orElse("No gear holds " + where + ".");
+    }
+
+    private static String engine(PullAnswer answer, UnitSystem units) {
+        return answer.power().atCrank().toWatts() < 0.0
+                ? "the grade drives the vehicle, and engine or brakes have to hold it back"
+                : "the engine gives "
+                        + Figure.of(answer.power().atCrank(), Display.POWER).text(units);
     }
 
     private static List<Fact> facts(PullAnswer answer) {

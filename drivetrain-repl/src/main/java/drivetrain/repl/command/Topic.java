@@ -1,11 +1,19 @@
 package drivetrain.repl.command;
 
-/** The three things that one does with a drivetrain package, in the order of the help. */
+/** What one does with a drivetrain package, in the order of the help. */
 public enum Topic {
-    /** Choosing parts. */
+    /** Choosing the parts of the driveline and what it is driven on. */
     CHOOSE("choose the parts"),
-    /** Asking for answers. */
-    ASK("ask about them"),
+    /** Choosing the fuel supply, and asking about it. */
+    FUEL("choose the fuel supply and ask about it"),
+    /** Asking about gears, speeds and forces. */
+    ROAD("ask about gears and road"),
+    /** Asking about driveshafts and vibration. */
+    SHAFTS("ask about driveshafts and vibration"),
+    /** Seeing what is chosen, whether it holds and why. */
+    WHOLE("look at the whole"),
+    /** Finding the right package. */
+    COMPARE("find the right package"),
     /** Keeping the work and setting the shell up. */
     KEEP("keep the work");
 

@@ -42,7 +42,7 @@ final class Complaint {
 
     /**
      * Writes a refusal of a line that somebody has just typed, with a caret below the fault. On a narrow screen what helps least is left
-     * out, so that no more than four rows are taken: the near names first, then what is allowed, then the caret.
+     * out, so that no more than four rows are taken: the near names first, then the end of what is allowed, then the caret.
      *
      * @param refusal the refusal
      * @param typed the line
@@ -54,18 +54,39 @@ final class Complaint {
         List<String> caret = column.map(at -> caret(typed, at, width)).orElse(List.of());
         List<String> near = suggestion(refusal).stream().toList();
         List<String> whole = List.of(sentence(shown));
-        List<String> bare = List.of(sentence(withoutAllowed(shown)));
-        List<List<List<String>>> fromFullToBare = List.of(
-                List.of(whole, caret, near),
-                List.of(whole, caret),
-                List.of(bare, caret, near),
-                List.of(bare, caret),
-                List.of(bare));
+        List<String> bare = List.of(sentence(withAllowed(shown, "")));
+        List<List<List<String>>> fromFullToBare = new ArrayList<>();
+        fromFullToBare.add(List.of(whole, caret, near));
+        fromFullToBare.add(List.of(whole, caret));
+        if (!near.isEmpty()) {
+            fromFullToBare.add(List.of(bare, caret, near));
+        }
+        fromFullToBare.addAll(withLessAndLessAllowed(shown, caret));
+        fromFullToBare.add(List.of(bare, caret));
+        fromFullToBare.add(List.of(bare));
         return fromFullToBare.stream()
                 .map(parts -> parts.stream().flatMap(List::stream).toList())
                 .filter(lines -> rows(lines, width) <= MOST_ROWS)
                 .findFirst()
                 .orElseGet(() -> cut(bare.get(0), width));
+    }
+
+    /** The sentence with what is allowed cut further and further from its end, each cut marked. */
+    private static List<List<List<String>>> withLessAndLessAllowed(Refusal refusal, List<String> caret) {
+        List<List<List<String>>> shorter = new ArrayList<>();
+        String allowed = withoutLast(refusal.allowed());
+        while (!allowed.isEmpty()) {
+            shorter.add(List.of(List.of(sentence(withAllowed(refusal, allowed + " ..."))), caret));
+            allowed = withoutLast(allowed);
+        }
+        return shorter;
+    }
+
+    /** A list without its last piece: what stands behind the last comma, or the last word where there is none. */
+    private static String withoutLast(String list) {
+        int comma = list.lastIndexOf(", ", list.length() - 2);
+        int end = comma > 0 ? comma + 1 : list.lastIndexOf(' ');
+        return end > 0 ? list.substring(0, end) : "";
     }
 
     private static List<String> caret(String typed, int column, int width) {
@@ -105,12 +126,12 @@ final class Complaint {
                 Optional.empty());
     }
 
-    private static Refusal withoutAllowed(Refusal refusal) {
+    private static Refusal withAllowed(Refusal refusal, String allowed) {
         return new Refusal(
                 refusal.subject(),
                 refusal.given(),
                 refusal.problem(),
-                "",
+                allowed,
                 refusal.position(),
                 refusal.suggestions(),
                 refusal.place());

@@ -67,6 +67,9 @@ record TypedLine(String line, int cursor, List<String> words, int start) impleme
     @Override
     public CharSequence escape(CharSequence candidate, boolean complete) {
         String text = candidate.toString();
+        if (text.isEmpty() && !complete) {
+            return text;
+        }
         boolean plain = !text.isEmpty()
                 && !Line.isQuote(text.charAt(0))
                 && text.charAt(0) != '#'

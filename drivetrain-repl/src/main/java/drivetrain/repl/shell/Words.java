@@ -107,6 +107,7 @@ final class Words {
         commands.add(new PlotCommand());
         commands.add(new SizeCommand());
         commands.add(new PartsCommand());
+        commands.add(new KeepCommand());
         commands.add(new CompareCommand());
         commands.add(new WhatIfCommand());
         commands.add(new SolveCommand());
@@ -115,7 +116,6 @@ final class Words {
         commands.add(new SensitivityCommand());
         commands.add(new ToleranceCommand());
         commands.add(new TitleCommand());
-        commands.add(new KeepCommand());
         commands.add(new SaveCommand());
         commands.add(new OpenCommand());
         commands.add(new UndoCommand());

@@ -17,7 +17,7 @@ class VocabularyTest {
         return new Command() {
             @Override
             public Manual manual() {
-                return Manual.of(Topic.ASK, word + " [X]", "does it").alias(synonyms);
+                return Manual.of(Topic.ROAD, word + " [X]", "does it").alias(synonyms);
             }
 
             @Override

@@ -87,6 +87,18 @@ class ComplaintTest {
     }
 
     @Test
+    void cutsWhatIsAllowedWithAMark() {
+        Refusal refusal = Refusal.of("surface", "jam", "is not known")
+                .allowing("asphalt, concrete, gravel, dirt, sand, snow, ice")
+                .in(Line.place(8));
+        assertThat(Complaint.underlined(refusal, "surface jam", 30))
+                .containsExactly(
+                        "surface \"jam\": is not known; allowed: asphalt, concrete, ...",
+                        "  surface jam",
+                        "          ^");
+    }
+
+    @Test
     void marksWhatItHadToCut() {
         Refusal refusal = Refusal.of("tire", "9".repeat(120), "is not a tire size");
         List<String> lines = Complaint.underlined(refusal, "tire 9", 20);

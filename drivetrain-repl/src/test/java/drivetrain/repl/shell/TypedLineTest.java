@@ -42,5 +42,6 @@ class TypedLineTest {
         assertThat(line.escape("#1", true)).hasToString("\"#1\"");
         assertThat(line.escape("6\" x", true)).hasToString("'6\" x'");
         assertThat(line.escape("", true)).hasToString("\"\"");
+        assertThat(line.escape("", false)).hasToString("");
     }
 }

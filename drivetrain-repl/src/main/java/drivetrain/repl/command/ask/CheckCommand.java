@@ -13,7 +13,7 @@ import drivetrain.report.FindingsReport;
 public final class CheckCommand implements Command {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK, "check", "every limit that is exceeded, close or kept, worst first")
+                    Topic.WHOLE, "check", "every limit that is exceeded, close or kept, worst first")
             .alias("checks", "findings")
             .example("check");
 

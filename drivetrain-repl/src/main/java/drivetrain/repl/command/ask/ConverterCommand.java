@@ -17,7 +17,7 @@ import java.util.List;
 public final class ConverterCommand implements QuestionCommand<ConverterAnswer> {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK,
+                    Topic.ROAD,
                     "converter [stall RATIO] [stall-speed RPM] [curve SPEED:TORQUE:K ...] [lockup]",
                     "stall, heat, creep and open cruise of the torque converter, or of another one in its place")
             .alias("stall", "torque converter")

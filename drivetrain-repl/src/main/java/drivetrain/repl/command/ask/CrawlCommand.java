@@ -14,7 +14,7 @@ import drivetrain.report.Report;
 public final class CrawlCommand implements QuestionCommand<CrawlAnswer> {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK, "crawl", "crawl ratio, and the speed that it gives at idle")
+                    Topic.ROAD, "crawl", "crawl ratio, and the speed that it gives at idle")
             .example("crawl");
 
     /** Makes the command. */

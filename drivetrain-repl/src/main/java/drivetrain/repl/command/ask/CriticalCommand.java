@@ -14,7 +14,7 @@ import drivetrain.report.Report;
 public final class CriticalCommand implements QuestionCommand<CriticalSpeedAnswer> {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK, "critical", "critical speed of the driveshafts and how near they come to it")
+                    Topic.SHAFTS, "critical", "critical speed of the driveshafts and how near they come to it")
             .alias("whirl", "critical speed")
             .example("critical");
 

@@ -20,7 +20,7 @@ import java.util.Locale;
 public final class CruiseCommand implements QuestionCommand<CruiseAnswer> {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK,
+                    Topic.ROAD,
                     "cruise [SPEED] [in GEAR] [low]",
                     "engine speed at a road speed, in top gear unless one is named")
             .alias("rpm", "cruising")

@@ -13,7 +13,7 @@ import drivetrain.report.Report;
 /** What {@code explain engine} asks: greatest torque and power of the engine. */
 public final class EngineQuestion implements QuestionCommand<EngineAnswer> {
 
-    private static final Manual MANUAL = Manual.of(Topic.ASK, "engine", "greatest torque and power of the engine")
+    private static final Manual MANUAL = Manual.of(Topic.ROAD, "engine", "greatest torque and power of the engine")
             .example("engine");
 
     /** Makes the command. */

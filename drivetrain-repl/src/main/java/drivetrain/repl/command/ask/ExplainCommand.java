@@ -22,7 +22,7 @@ import java.util.Map;
 public final class ExplainCommand implements Command {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK, "explain QUESTION", "formula, inputs, steps and sources of an answer")
+                    Topic.WHOLE, "explain QUESTION", "formula, inputs, steps and sources of an answer")
             .alias("why", "working")
             .example("explain cruise 65 mph", "explain crawl", "explain tire");
 

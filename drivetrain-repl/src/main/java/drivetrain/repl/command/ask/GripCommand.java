@@ -17,7 +17,7 @@ import java.util.List;
 public final class GripCommand implements QuestionCommand<GripAnswer> {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK,
+                    Topic.ROAD,
                     "grip [SURFACE]",
                     "what the tires put on the ground and how steep that climbs, on the order's surface unless one is named")
             .alias("traction")

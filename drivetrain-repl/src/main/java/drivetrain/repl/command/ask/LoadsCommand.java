@@ -14,7 +14,7 @@ import drivetrain.report.Report;
 public final class LoadsCommand implements QuestionCommand<LoadsAnswer> {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK, "loads", "the greatest torque in every part, and which part is the weakest link")
+                    Topic.ROAD, "loads", "the greatest torque in every part, and which part is the weakest link")
             .alias("load path", "weakest link", "strength")
             .example("loads");
 

@@ -19,7 +19,7 @@ import java.util.List;
 public final class OrdersCommand implements QuestionCommand<OrdersAnswer> {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK,
+                    Topic.SHAFTS,
                     "orders [SPEED] [in GEAR] [low] [with N cylinders]",
                     "vibration frequencies of tires, shafts, joints and engine at a road speed")
             .alias("vibrations", "frequencies")

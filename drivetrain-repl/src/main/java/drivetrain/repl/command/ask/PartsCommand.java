@@ -19,7 +19,7 @@ import java.util.Optional;
 public final class PartsCommand implements Command {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK, "parts [KIND] [TEXT]", "the parts on the shelf, of one kind or with some text in them")
+                    Topic.WHOLE, "parts [KIND] [TEXT]", "the parts on the shelf, of one kind or with some text in them")
             .alias("part", "shelf", "list")
             .example("parts", "parts tire", "parts engine diesel");
 

@@ -28,7 +28,7 @@ public final class PlotCommand implements Command {
     private static final AngularSpeed LEFT_EDGE = AngularSpeed.ofRpm(500.0);
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK,
+                    Topic.WHOLE,
                     "plot speeds|force|power [low] | travel|modes [front|rear] | supply [VOLTAGE]",
                     "draw every gear of a range: road speed over engine speed, force or power at the wheels over road speed; or a driveshaft"
                             + " over the suspension travel or in its bending modes, or the fuel supply")

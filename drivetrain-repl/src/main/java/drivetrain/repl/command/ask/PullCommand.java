@@ -20,7 +20,7 @@ import java.util.Locale;
 public final class PullCommand implements QuestionCommand<PullAnswer> {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK,
+                    Topic.ROAD,
                     "pull [GRADE] [at SPEED]",
                     "which gear holds a speed on a grade, on the level and at the order's cruise speed unless they are named")
             .alias("climb", "hold")

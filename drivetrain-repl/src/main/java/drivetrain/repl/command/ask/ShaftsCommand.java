@@ -20,7 +20,7 @@ public final class ShaftsCommand implements QuestionCommand<ShaftsAnswer> {
     private static final String READINGS = "readings";
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK,
+                    Topic.SHAFTS,
                     "shafts [readings]",
                     "joint angles, residual and shake of the driveshafts; or how wrong the readings may be")
             .alias("driveshafts", "u-joints")

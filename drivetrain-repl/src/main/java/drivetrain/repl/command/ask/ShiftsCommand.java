@@ -14,7 +14,7 @@ import drivetrain.report.ShiftsReport;
 public final class ShiftsCommand implements EngineSpeedQuestion<ShiftAnswer> {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK,
+                    Topic.ROAD,
                     "shifts [RPM]",
                     "engine speed after each upshift, made at the maximum speed unless one is named")
             .alias("shift", "steps")

@@ -12,7 +12,7 @@ import drivetrain.report.SetupReport;
 public final class ShowCommand implements Command {
 
     private static final Manual MANUAL =
-            Manual.of(Topic.ASK, "show", "what is chosen").example("show");
+            Manual.of(Topic.WHOLE, "show", "what is chosen").example("show");
 
     /** Makes the command. */
     public ShowCommand() {}

@@ -17,7 +17,7 @@ public final class SizeCommand implements Command {
 
     private static final List<SizeSubject<?>> SUBJECTS = List.copyOf(FuelSizes.all());
 
-    private static final Manual MANUAL = Manual.of(Topic.ASK, "size PART", "what a part has to be: " + words())
+    private static final Manual MANUAL = Manual.of(Topic.FUEL, "size PART", "what a part has to be: " + words())
             .alias("sizing")
             .example(SUBJECTS.stream()
                     .flatMap(subject -> subject.examples().stream())

@@ -39,7 +39,7 @@ record SizeSubject<A extends Answer>(
 
     @Override
     public Manual manual() {
-        return new Manual(Topic.ASK, "size " + word, List.of(), usage, summary, examples);
+        return new Manual(Topic.FUEL, "size " + word, List.of(), usage, summary, examples);
     }
 
     @Override

@@ -14,7 +14,7 @@ import drivetrain.report.SpeedometerReport;
 public final class SpeedometerCommand implements QuestionCommand<SpeedometerAnswer> {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK, "speedometer", "what the speedometer shows, and the driven gear to fit")
+                    Topic.ROAD, "speedometer", "what the speedometer shows, and the driven gear to fit")
             .alias("speedo")
             .example("speedometer");
 

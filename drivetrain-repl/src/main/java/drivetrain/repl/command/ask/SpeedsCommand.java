@@ -14,7 +14,7 @@ import drivetrain.report.RoadSpeedsReport;
 public final class SpeedsCommand implements EngineSpeedQuestion<RoadSpeedsAnswer> {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK,
+                    Topic.ROAD,
                     "speeds [RPM]",
                     "road speed in every gear, at the engine's maximum speed unless one is named")
             .alias("speed")

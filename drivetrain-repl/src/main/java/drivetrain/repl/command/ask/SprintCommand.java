@@ -17,7 +17,7 @@ import java.util.List;
 public final class SprintCommand implements QuestionCommand<SprintAnswer> {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK,
+                    Topic.ROAD,
                     "sprint [to SPEED]",
                     "time and distance from rest to a speed, 60 mph unless one is named, and over a quarter mile")
             .alias("acceleration", "accelerate")

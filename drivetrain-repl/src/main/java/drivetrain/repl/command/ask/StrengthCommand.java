@@ -14,7 +14,7 @@ import drivetrain.report.StrengthReport;
 public final class StrengthCommand implements QuestionCommand<StrengthAnswer> {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK, "torsion", "greatest torque of the driveshafts against tube, joints and flanges")
+                    Topic.SHAFTS, "torsion", "greatest torque of the driveshafts against tube, joints and flanges")
             .alias("twist")
             .example("torsion");
 

@@ -19,7 +19,7 @@ public final class SupplyCommand implements QuestionCommand<SupplyAnswer> {
     private static final Voltage MOST = Voltage.ofVolts(60.0);
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK,
+                    Topic.FUEL,
                     "supply [VOLTAGE]",
                     "whether the fuel supply keeps up, at the low voltage of the order or at one that is named")
             .alias("fuel supply", "starve")

@@ -22,7 +22,7 @@ public final class SuspectCommand implements QuestionCommand<SuspectAnswer> {
     private static final Frequency MOST = Frequency.ofHertz(20_000.0);
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK,
+                    Topic.SHAFTS,
                     "suspect FREQUENCY at SPEED [in GEAR] [low] [with N cylinders] [within N %]",
                     "which part makes a vibration of a measured frequency")
             .alias("vibration")

@@ -13,7 +13,7 @@ import drivetrain.report.TankReport;
 /** What {@code explain tank} asks: range, expansion and vapor of the tank. */
 public final class TankQuestion implements QuestionCommand<TankAnswer> {
 
-    private static final Manual MANUAL = Manual.of(Topic.ASK, "tank", "range, expansion and vapor of the tank")
+    private static final Manual MANUAL = Manual.of(Topic.FUEL, "tank", "range, expansion and vapor of the tank")
             .example("tank");
 
     /** Makes the command. */

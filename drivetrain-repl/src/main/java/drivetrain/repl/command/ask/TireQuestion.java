@@ -13,7 +13,7 @@ import drivetrain.report.TireReport;
 /** What {@code explain tire} asks: size and rolling circumference of the tire. */
 public final class TireQuestion implements QuestionCommand<TireAnswer> {
 
-    private static final Manual MANUAL = Manual.of(Topic.ASK, "tire", "size and rolling circumference of the tire")
+    private static final Manual MANUAL = Manual.of(Topic.ROAD, "tire", "size and rolling circumference of the tire")
             .alias("tyre")
             .example("tire");
 

@@ -14,7 +14,7 @@ import drivetrain.report.WheelTorqueReport;
 public final class TorqueCommand implements QuestionCommand<WheelTorqueAnswer> {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK, "torque", "what the engine can send to the wheels in each gear")
+                    Topic.ROAD, "torque", "what the engine can send to the wheels in each gear")
             .alias("wheel torque", "torques")
             .example("torque");
 

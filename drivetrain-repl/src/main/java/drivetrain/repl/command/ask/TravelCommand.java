@@ -14,7 +14,9 @@ import drivetrain.report.TravelReport;
 public final class TravelCommand implements QuestionCommand<TravelAnswer> {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK, "travel", "length and joint angles of the driveshafts over the whole suspension travel")
+                    Topic.SHAFTS,
+                    "travel",
+                    "length and joint angles of the driveshafts over the whole suspension travel")
             .alias("plunge")
             .example("travel");
 

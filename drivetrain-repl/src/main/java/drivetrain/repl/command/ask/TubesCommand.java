@@ -22,7 +22,7 @@ public final class TubesCommand implements QuestionCommand<TubesAnswer> {
     private static final Length LONGEST = Length.ofMeters(5.0);
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK,
+                    Topic.SHAFTS,
                     "tubes LENGTH [at RPM]",
                     "stock tubes for a shaft of that length, at its greatest speed unless one is named")
             .alias("tubing")

@@ -22,14 +22,14 @@ public final class FuelChoices {
                         Slot.FUEL,
                         false,
                         Manual.of(
-                                        Topic.CHOOSE,
+                                        Topic.FUEL,
                                         "fuel [FUEL]",
                                         "choose what is burned, by name or by kind and measurements")
                                 .example("fuel E10", "fuel E85, ethanol 70 %, 780 kg/m3")),
                 PartCommand.of(
                         Slot.FUEL_PUMP,
                         false,
-                        Manual.of(Topic.CHOOSE, "pump [PUMP]", "choose the fuel pump, by name or by its measured flow")
+                        Manual.of(Topic.FUEL, "pump [PUMP]", "choose the fuel pump, by name or by its measured flow")
                                 .alias("fuel pump", "pumps")
                                 .example(
                                         "pump 13.5 V, 280 L/h at 30 psi 7 A, 210 L/h at 70 psi 11 A",
@@ -38,7 +38,7 @@ public final class FuelChoices {
                         Slot.FEED_LINE,
                         false,
                         Manual.of(
-                                        Topic.CHOOSE,
+                                        Topic.FUEL,
                                         "feed [PIECES]",
                                         "choose the feed line: its pieces from the tank on, with commas between")
                                 .alias("feed line", "fuel line")
@@ -48,14 +48,14 @@ public final class FuelChoices {
                 PartCommand.of(
                         Slot.RETURN_LINE,
                         true,
-                        Manual.of(Topic.CHOOSE, "return [PIECES|none]", "choose the line back to the tank")
+                        Manual.of(Topic.FUEL, "return [PIECES|none]", "choose the line back to the tank")
                                 .alias("return line")
                                 .example("return 5 m of 6 mm tube")),
                 PartCommand.of(
                         Slot.INJECTORS,
                         true,
                         Manual.of(
-                                        Topic.CHOOSE,
+                                        Topic.FUEL,
                                         "injectors [INJECTORS|none]",
                                         "choose the injectors: how many, and name or flow at pressure")
                                 .alias("injector")
@@ -64,7 +64,7 @@ public final class FuelChoices {
                         Slot.FUEL_SYSTEM,
                         false,
                         Manual.of(
-                                        Topic.CHOOSE,
+                                        Topic.FUEL,
                                         "system [CONDITIONS]",
                                         "say how the fuel supply is set up: regulator, voltage, wires, temperature")
                                 .alias("fuel system")
@@ -74,7 +74,7 @@ public final class FuelChoices {
                 PartCommand.of(
                         Slot.TANK,
                         false,
-                        Manual.of(Topic.CHOOSE, "tank [TANK]", "choose the fuel tank, or see how far it goes")
+                        Manual.of(Topic.FUEL, "tank [TANK]", "choose the fuel tank, or see how far it goes")
                                 .alias("fuel tank")
                                 .example("tank 90 L, usable 84 L, canister 80 g, fill 40 %, day 20 degC to 34 degC")));
     }

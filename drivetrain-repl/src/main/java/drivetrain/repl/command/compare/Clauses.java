@@ -8,9 +8,12 @@ import drivetrain.repl.session.Session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Lists of parts in a sentence: a place, then its parts, then the next place. */
 final class Clauses {
+
+    private static final Pattern NEGATIVE = Pattern.compile("[-\u2212][0-9.]");
 
     private Clauses() {}
 
@@ -54,12 +57,25 @@ final class Clauses {
                                 + "or words of a description")
                         .asException();
             }
+            requireNothingNegative(arguments, from, to);
             Arguments parts = arguments.until(to).from(from);
             lists.add(parts.read(text ->
                     PartList.read(named.place, text, session.setup().shelf().catalog())));
             at = to;
         }
         return lists;
+    }
+
+    /** Refuses a number below zero, which would otherwise be looked for as text in the names of parts. */
+    private static void requireNothingNegative(Arguments arguments, int from, int to) {
+        for (int i = from; i < to; i++) {
+            if (NEGATIVE.matcher(arguments.get(i).text()).lookingAt()) {
+                throw arguments
+                        .refuse(i, "must be greater than zero")
+                        .allowing("names, or literals above zero")
+                        .asException();
+            }
+        }
     }
 
     private static boolean endsList(Arguments arguments, int at) {

@@ -26,7 +26,7 @@ public final class CompareCommand implements Command {
     private static final String DIFFERENCES = "differences";
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK,
+                    Topic.COMPARE,
                     "compare [NAME ...] [differences]",
                     "kept packages side by side with the one in hand, or those that are named")
             .alias("versus", "vs")

@@ -18,7 +18,7 @@ import java.util.List;
 public final class FrontCommand implements Command {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK,
+                    Topic.COMPARE,
                     "front AIM against AIM [against AIM] over PLACE PARTS [and PLACE PARTS ...] [where WISH and WISH"
                             + " ...]",
                     "the packages that cannot be bettered in one figure without a loss in another")

@@ -24,7 +24,7 @@ public final class KeepCommand implements Command {
     private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}._-]{0,39}");
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.KEEP, "keep [NAME]", "set the package in hand aside under a name, for compare")
+                    Topic.COMPARE, "keep [NAME]", "set the package in hand aside under a name, for compare")
             .alias("remember")
             .example("keep stock", "keep");
 

@@ -15,7 +15,7 @@ import drivetrain.report.SpreadReport;
 public final class SensitivityCommand implements Command {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK, "sensitivity", "how much each figure moves with one percent more of a part's figure")
+                    Topic.COMPARE, "sensitivity", "how much each figure moves with one percent more of a part's figure")
             .alias("sensitive")
             .example("sensitivity");
 

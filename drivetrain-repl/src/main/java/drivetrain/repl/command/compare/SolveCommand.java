@@ -20,7 +20,7 @@ import java.util.List;
 public final class SolveCommand implements Command {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK,
+                    Topic.COMPARE,
                     "solve PART for FIGURE VALUE [at SPEED]",
                     "what a part would have to be for a figure, and the nearest ones on the shelf")
             .alias("find")

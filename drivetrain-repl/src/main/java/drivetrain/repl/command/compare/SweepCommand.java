@@ -22,7 +22,7 @@ import java.util.function.Function;
 public final class SweepCommand implements Command {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK,
+                    Topic.COMPARE,
                     "sweep PLACE PARTS [and PLACE PARTS ...] [where WISH and WISH ...] [best N] [by AIM and AIM ...]",
                     "try every package that lists of parts allow, and rank those that keep the wishes")
             .alias("try")

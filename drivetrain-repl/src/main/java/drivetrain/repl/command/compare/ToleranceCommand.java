@@ -23,7 +23,7 @@ public final class ToleranceCommand implements Command {
     private static final Scale PERCENT = Scale.percent(2);
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ASK,
+                    Topic.COMPARE,
                     "tolerance PART PERCENT [and PART PERCENT ...]",
                     "the range of each figure when parts are known only within a tolerance")
             .alias("tolerances")

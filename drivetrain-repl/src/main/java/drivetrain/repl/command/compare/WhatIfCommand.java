@@ -18,7 +18,7 @@ import java.util.List;
 public final class WhatIfCommand implements Command {
 
     private static final Manual MANUAL = new Manual(
-            Topic.ASK,
+            Topic.COMPARE,
             "what if",
             List.of("what-if", "whatif"),
             "what if PLACE PART [and PLACE PART ...]",
@@ -45,8 +45,12 @@ public final class WhatIfCommand implements Command {
         }
         for (PartList list : lists) {
             if (list.choices().size() > 1) {
+                int named = Clauses.indexOf(arguments, 0, list.place().word());
                 throw arguments
-                        .refuse(0, "more than one " + list.place().word() + " is named")
+                        .refuse(
+                                named < arguments.size() ? named : 0,
+                                "has " + list.choices().size() + " parts behind it, from "
+                                        + list.choices().get(0) + " on")
                         .allowing("one part for each place; sweep takes lists")
                         .asException();
             }

@@ -19,15 +19,15 @@ public final class TourCommand implements Command {
     /** The lines of the tour; each can be typed as it stands, in this order. */
     public static final List<Stop> STOPS = List.of(
             new Stop("open demo", "take a ready package off the shelf"),
-            new Stop("show", "see what is in it"),
             new Stop("cruise 65 mph", "engine speed on the highway"),
-            new Stop("axle 41/10", "change the axles and ask again"),
-            new Stop("cruise 65 mph", "what the change does"),
-            new Stop("torque", "what the wheels get in each gear"),
+            new Stop("what if axle 41/10", "what another axle would change"),
+            new Stop("pull 6 % at 65 mph", "which gear holds a long grade"),
+            new Stop("loads", "the greatest torques, and the weakest link"),
+            new Stop("shafts", "whether the driveshafts run smoothly"),
+            new Stop("supply", "whether the fuel keeps up"),
             new Stop("check", "what to look at before it is built"),
             new Stop("explain cruise 65 mph", "the working, with its sources"),
-            new Stop("undo", "back to the first axles"),
-            new Stop("plot speeds", "road speed against engine speed"));
+            new Stop("plot force", "every gear against what the road takes"));
 
     private static final Manual MANUAL =
             Manual.of(Topic.KEEP, "tour", "show the first lines to type").example("tour");

@@ -209,7 +209,7 @@ class AskCommandsTest {
                 "top speed; The vehicle reaches",
                 "sprint to 50 mph; From rest to 50.0 mph in",
                 "sprint; From rest to 60.0 mph in",
-                "grip; On dry asphalt with four-wheel drive",
+                "grip; On dry asphalt (four-wheel drive, axles tied) the tires hold",
                 "grip on wet grass; On wet grass",
                 "loads; The weakest link is the",
                 "load path; The weakest link is the",

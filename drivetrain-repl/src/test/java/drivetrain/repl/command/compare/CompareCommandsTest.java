@@ -112,7 +112,8 @@ class CompareCommandsTest {
                 "keep a b | one word too many",
                 "keep -x | cannot be the name",
                 "what if | no part is named",
-                "what if axle all | more than one axle",
+                "what if axle all | has 13 parts behind it",
+                "what if axle -4 | must be greater than zero",
             })
     void refusesWithThePlace(String line, String problem) {
         Trial trial = ask(line);
