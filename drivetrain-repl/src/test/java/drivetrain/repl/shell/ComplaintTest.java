@@ -93,9 +93,7 @@ class ComplaintTest {
                 .in(Line.place(8));
         assertThat(Complaint.underlined(refusal, "surface jam", 30))
                 .containsExactly(
-                        "surface \"jam\": is not known; allowed: asphalt, ...",
-                        "  surface jam",
-                        "          ^");
+                        "surface \"jam\": is not known; allowed: asphalt, ...", "  surface jam", "          ^");
     }
 
     @Test
