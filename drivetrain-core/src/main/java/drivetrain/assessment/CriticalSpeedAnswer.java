@@ -16,13 +16,9 @@ import drivetrain.finding.Working;
 import drivetrain.quantity.Angle;
 import drivetrain.quantity.Display;
 import drivetrain.quantity.Figure;
-import drivetrain.refusal.Refusal;
-import drivetrain.refusal.RefusedException;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * How near the driveshafts come to whirling.
@@ -74,19 +70,10 @@ public record CriticalSpeedAnswer(List<Shaft> shafts, List<String> missing) impl
      * @return the answer, or what is missing for both shafts
      */
     public static Outcome<CriticalSpeedAnswer> of(Combination combination) {
-        List<Shaft> shafts = new ArrayList<>();
-        List<String> missing = new ArrayList<>();
-        for (ShaftPlace place : ShaftPlace.values()) {
-            ShaftChoice choice = combination.shaft(place);
-            if (choice.isAnyChosen()) {
-                Outcome<Shaft> shaft = critical(choice).map(critical -> shaft(combination, choice, critical));
-                shaft.value().ifPresent(shafts::add);
-                shaft.reason().ifPresent(missing::add);
-            }
-        }
-        return shafts.isEmpty()
-                ? Outcome.notEvaluated(missing.isEmpty() ? "no driveshaft is chosen" : String.join(", and ", missing))
-                : Outcome.of(new CriticalSpeedAnswer(shafts, missing));
+        return ShaftOutcomes.of(
+                combination,
+                choice -> critical(choice).map(critical -> shaft(combination, choice, critical)),
+                CriticalSpeedAnswer::new);
     }
 
     /**
@@ -97,15 +84,7 @@ public record CriticalSpeedAnswer(List<Shaft> shafts, List<String> missing) impl
      */
     public static Outcome<CriticalSpeed> critical(ShaftChoice choice) {
         return ShaftLengths.of(choice)
-                .then(lengths -> choice.needShaft().then(made -> {
-                    try {
-                        return CriticalSpeed.of(made, lengths);
-                    } catch (RefusedException impossible) {
-                        Refusal why = impossible.refusal();
-                        return Outcome.notEvaluated("the " + choice.place().label() + " " + why.subject() + " "
-                                + why.given() + " " + why.problem());
-                    }
-                }));
+                .then(lengths -> choice.needShaft().then(made -> ShaftWhirl.critical(choice.place(), made, lengths)));
     }
 
     private static Shaft shaft(Combination combination, ShaftChoice choice, CriticalSpeed critical) {
@@ -131,16 +110,13 @@ public record CriticalSpeedAnswer(List<Shaft> shafts, List<String> missing) impl
 
     @Override
     public List<Assumption> assumptions() {
-        Set<Assumption> all = new LinkedHashSet<>();
-        shafts.forEach(shaft -> all.addAll(shaft.critical().beam().assumptions()));
-        return List.copyOf(all);
+        return ShaftOutcomes.assumptions(
+                shafts, shaft -> shaft.critical().beam().assumptions());
     }
 
     @Override
     public List<Finding> findings() {
-        List<Finding> all = new ArrayList<>();
-        shafts.forEach(shaft -> all.addAll(shaft.findings()));
-        return all;
+        return ShaftOutcomes.findings(shafts, Shaft::findings);
     }
 
     @Override

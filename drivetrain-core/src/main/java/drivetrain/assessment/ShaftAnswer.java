@@ -75,7 +75,8 @@ public record ShaftAnswer(
         LineSurvey survey = choice.needLine().orThrow();
         Outcome<List<Motion>> motions = motions(combination, installed);
         List<Finding> findings = new ArrayList<>(LineChecks.angles(installed));
-        Outcome<CriticalSpeed> critical = ShaftWhirl.critical(installed);
+        Outcome<CriticalSpeed> critical =
+                ShaftWhirl.critical(installed.place(), installed.shaft(), installed.lengths());
         boolean canRest = canRest(combination, installed.place());
         motions.value()
                 .ifPresent(all -> all.forEach(at -> LineChecks.motion(installed, at.motion(), at.when())

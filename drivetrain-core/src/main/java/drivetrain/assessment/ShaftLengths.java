@@ -41,7 +41,7 @@ final class ShaftLengths {
         return choice.installed().value().map(ShaftLengths::greatestBend);
     }
 
-    private static Angle greatestBend(InstalledShaft installed) {
+    static Angle greatestBend(InstalledShaft installed) {
         return IntStream.range(0, installed.line().jointCount())
                 .filter(joint -> !installed.shaft().joints().get(joint).isDouble())
                 .mapToObj(joint -> installed.line().angle(joint))

@@ -1,7 +1,9 @@
 package drivetrain.assessment;
 
 import drivetrain.driveshaft.CriticalSpeed;
+import drivetrain.driveshaft.Driveshaft;
 import drivetrain.driveshaft.InstalledShaft;
+import drivetrain.driveshaft.ShaftPlace;
 import drivetrain.driveshaft.ShaftSpeed;
 import drivetrain.driveshaft.ShaftSpeedChecks;
 import drivetrain.finding.Finding;
@@ -9,6 +11,9 @@ import drivetrain.finding.Outcome;
 import drivetrain.finding.Source;
 import drivetrain.quantity.Angle;
 import drivetrain.quantity.AngularSpeed;
+import drivetrain.quantity.Length;
+import drivetrain.refusal.Refusal;
+import drivetrain.refusal.RefusedException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,16 +25,22 @@ final class ShaftWhirl {
 
     private ShaftWhirl() {}
 
-    /** The critical speed of a shaft with the lengths of its line. */
-    static Outcome<CriticalSpeed> critical(InstalledShaft installed) {
-        return CriticalSpeed.of(installed.shaft(), installed.lengths());
+    /** The critical speed of a shaft, or why a shaft of these lengths cannot be. */
+    static Outcome<CriticalSpeed> critical(ShaftPlace place, Driveshaft shaft, List<Length> lengths) {
+        try {
+            return CriticalSpeed.of(shaft, lengths);
+        } catch (RefusedException impossible) {
+            Refusal why = impossible.refusal();
+            return Outcome.notEvaluated(
+                    "the " + place.label() + " " + why.subject() + " " + why.given() + " " + why.problem());
+        }
     }
 
     static List<Finding> findings(
             InstalledShaft installed, Outcome<CriticalSpeed> critical, List<ShaftAnswer.Motion> motions) {
         String which = installed.place().label();
         return critical.fold(
-                known -> findings(which, known, motions, widest(installed)),
+                known -> findings(which, known, motions, Optional.of(ShaftLengths.greatestBend(installed))),
                 reason -> List.of(Finding.notEvaluated(which + " shaft, critical speed", reason, RULE)));
     }
 
@@ -46,17 +57,5 @@ final class ShaftWhirl {
             }
         }
         return findings;
-    }
-
-    /** The widest angle of a single joint, whose second order shakes at half the critical speed. */
-    private static Optional<Angle> widest(InstalledShaft installed) {
-        Optional<Angle> widest = Optional.of(Angle.ofRadians(0.0));
-        for (int i = 0; i < installed.line().jointCount(); i++) {
-            Angle angle = installed.line().angle(i);
-            if (!installed.shaft().joints().get(i).isDouble() && angle.isGreaterThan(widest.get())) {
-                widest = Optional.of(angle);
-            }
-        }
-        return widest;
     }
 }

@@ -1,9 +1,7 @@
 package drivetrain.assessment;
 
 import drivetrain.combination.Combination;
-import drivetrain.combination.ShaftChoice;
 import drivetrain.driveshaft.ShaftLineCautions;
-import drivetrain.driveshaft.ShaftPlace;
 import drivetrain.driveshaft.ShaftSpeedCautions;
 import drivetrain.finding.Assumption;
 import drivetrain.finding.Caution;
@@ -11,9 +9,7 @@ import drivetrain.finding.Finding;
 import drivetrain.finding.Outcome;
 import drivetrain.finding.Working;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 
 /**
  * The driveshafts: angles, what the joints leave of each other, motion at speed.
@@ -36,33 +32,17 @@ public record ShaftsAnswer(List<ShaftAnswer> shafts, List<String> missing) imple
      * @return the answer, or what is missing for both shafts
      */
     public static Outcome<ShaftsAnswer> of(Combination combination) {
-        List<ShaftAnswer> shafts = new ArrayList<>();
-        List<String> missing = new ArrayList<>();
-        for (ShaftPlace place : ShaftPlace.values()) {
-            ShaftChoice choice = combination.shaft(place);
-            Outcome<ShaftAnswer> answer = ShaftAnswer.of(combination, choice);
-            answer.value().ifPresent(shafts::add);
-            if (choice.isAnyChosen()) {
-                answer.reason().ifPresent(missing::add);
-            }
-        }
-        return shafts.isEmpty()
-                ? Outcome.notEvaluated(missing.isEmpty() ? "no driveshaft is chosen" : String.join(", and ", missing))
-                : Outcome.of(new ShaftsAnswer(shafts, missing));
+        return ShaftOutcomes.of(combination, choice -> ShaftAnswer.of(combination, choice), ShaftsAnswer::new);
     }
 
     @Override
     public List<Assumption> assumptions() {
-        Set<Assumption> all = new LinkedHashSet<>();
-        shafts.forEach(shaft -> all.addAll(shaft.assumptions()));
-        return List.copyOf(all);
+        return ShaftOutcomes.assumptions(shafts, ShaftAnswer::assumptions);
     }
 
     @Override
     public List<Finding> findings() {
-        List<Finding> all = new ArrayList<>();
-        shafts.forEach(shaft -> all.addAll(shaft.findings()));
-        return all;
+        return ShaftOutcomes.findings(shafts, ShaftAnswer::findings);
     }
 
     @Override

@@ -84,20 +84,12 @@ public record StrengthAnswer(List<Shaft> shafts, List<String> missing) implement
      * @return the answer, or what is missing for both shafts
      */
     public static Outcome<StrengthAnswer> of(Combination combination) {
-        List<Shaft> shafts = new ArrayList<>();
-        List<String> missing = new ArrayList<>();
-        for (ShaftPlace place : ShaftPlace.values()) {
-            ShaftChoice choice = combination.shaft(place);
-            if (choice.isAnyChosen()) {
-                Outcome<Shaft> shaft = choice.needShaft()
-                        .then(made -> ShaftTorques.of(combination, place).map(torque -> shaft(choice, made, torque)));
-                shaft.value().ifPresent(shafts::add);
-                shaft.reason().ifPresent(missing::add);
-            }
-        }
-        return shafts.isEmpty()
-                ? Outcome.notEvaluated(missing.isEmpty() ? "no driveshaft is chosen" : String.join(", and ", missing))
-                : Outcome.of(new StrengthAnswer(shafts, missing));
+        return ShaftOutcomes.of(combination, choice -> shaft(combination, choice), StrengthAnswer::new);
+    }
+
+    private static Outcome<Shaft> shaft(Combination combination, ShaftChoice choice) {
+        return choice.needShaft()
+                .then(made -> ShaftTorques.of(combination, choice.place()).map(torque -> shaft(choice, made, torque)));
     }
 
     private static Shaft shaft(ShaftChoice choice, Driveshaft made, ShaftTorques torque) {
@@ -162,16 +154,12 @@ public record StrengthAnswer(List<Shaft> shafts, List<String> missing) implement
 
     @Override
     public List<Assumption> assumptions() {
-        Set<Assumption> all = new LinkedHashSet<>();
-        shafts.forEach(shaft -> all.addAll(shaft.assumptions()));
-        return List.copyOf(all);
+        return ShaftOutcomes.assumptions(shafts, Shaft::assumptions);
     }
 
     @Override
     public List<Finding> findings() {
-        List<Finding> all = new ArrayList<>();
-        shafts.forEach(shaft -> all.addAll(shaft.findings()));
-        return all;
+        return ShaftOutcomes.findings(shafts, Shaft::findings);
     }
 
     @Override

@@ -110,6 +110,19 @@ public record SupplyAnswer(
         return SupplyGround.of(combination).map(SupplyGround::peakDemand);
     }
 
+    /**
+     * Returns what that demand rests on.
+     *
+     * @param combination the drivetrain package
+     * @return the assumptions; empty where there is no demand
+     */
+    public static List<Assumption> peakDemandAssumptions(Combination combination) {
+        return SupplyGround.of(combination)
+                .value()
+                .map(SupplyGround::assumptions)
+                .orElse(List.of());
+    }
+
     private static Outcome<SupplyAnswer> answer(Combination combination, SupplyGround ground, Voltage voltage) {
         FuelParts parts = combination.fuelParts();
         return ground.supply(parts, voltage).map(supply -> answer(parts, ground, supply));

@@ -19,6 +19,7 @@ public final class Measure {
     private final String word;
     private final Better better;
     private final Scale scale;
+    private final Function<Combination, MeasureGround> ground;
     private final Function<Combination, Outcome<Double>> reader;
     private final List<Measure> leastOf;
 
@@ -27,23 +28,30 @@ public final class Measure {
             String word,
             Better better,
             Scale scale,
+            Function<Combination, MeasureGround> ground,
             Function<Combination, Outcome<Double>> reader,
             List<Measure> leastOf) {
         this.key = key;
         this.word = word;
         this.better = better;
         this.scale = scale;
+        this.ground = ground;
         this.reader = reader;
         this.leastOf = leastOf;
     }
 
-    /** Makes a measure; the reader gives the number on the scale. */
+    /** Makes a measure; the reader gives the number on the scale, the ground what it rests on. */
     static Measure of(
-            String key, String word, Better better, Scale scale, Function<Combination, Outcome<Double>> reader) {
-        return new Measure(key, word, better, scale, reader, List.of());
+            String key,
+            String word,
+            Better better,
+            Scale scale,
+            Function<Combination, MeasureGround> ground,
+            Function<Combination, Outcome<Double>> reader) {
+        return new Measure(key, word, better, scale, ground, reader, List.of());
     }
 
-    /** Makes a measure that is the least of others on the same scale. */
+    /** Makes a measure that is the least of others on the same scale and ground. */
     static Measure least(String key, String word, Better better, List<Measure> others) {
         Function<Combination, Outcome<Double>> reader = combination -> {
             double least = Double.POSITIVE_INFINITY;
@@ -57,7 +65,7 @@ public final class Measure {
             }
             return Outcome.of(least);
         };
-        return new Measure(key, word, better, others.get(0).scale, reader, List.copyOf(others));
+        return new Measure(key, word, better, others.get(0).scale, others.get(0).ground, reader, List.copyOf(others));
     }
 
     /**
@@ -67,6 +75,16 @@ public final class Measure {
      */
     public String key() {
         return key;
+    }
+
+    /**
+     * Returns what the figure of a package rests on.
+     *
+     * @param combination the package
+     * @return the assumptions and the warnings
+     */
+    public MeasureGround ground(Combination combination) {
+        return ground.apply(combination);
     }
 
     /**

@@ -1,6 +1,8 @@
 package drivetrain.comparison;
 
+import drivetrain.assessment.CriticalSpeedAnswer;
 import drivetrain.assessment.EngineAnswer;
+import drivetrain.assessment.Question;
 import drivetrain.assessment.SpeedometerAnswer;
 import drivetrain.assessment.SupplyAnswer;
 import drivetrain.assessment.TireAnswer;
@@ -8,6 +10,7 @@ import drivetrain.combination.Combination;
 import drivetrain.driveshaft.ShaftPlace;
 import drivetrain.engine.Engine;
 import drivetrain.finding.Outcome;
+import drivetrain.fuel.FuelCautions;
 import drivetrain.gearing.Crawl;
 import drivetrain.gearing.DriveGear;
 import drivetrain.quantity.AngularSpeed;
@@ -23,6 +26,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * The measures that there are.
@@ -33,7 +37,6 @@ import java.util.Optional;
 public final class Measures {
 
     private static final Scale ROTATION = Scale.of(AngularSpeed.KIND, Display.ROTATION);
-    private static final String ENGINE_SPEED_KEY = "rpmAt";
     private static final LastCritical CRITICAL = new LastCritical(ShaftPlace.REAR);
     private static final Speed FAST = Speed.ofMilesPerHour(100.0);
 
@@ -43,6 +46,7 @@ public final class Measures {
             "crawl ratio",
             Better.HIGHER,
             Scale.plain(1),
+            from(Question.CRAWL),
             combination -> combination.gearTrain().map(train -> Crawl.of(train).ratio()));
 
     /** Road speed at idle in the shortest gear. */
@@ -51,6 +55,7 @@ public final class Measures {
             "crawl speed",
             Better.LOWER,
             Scale.of(Speed.KIND, Display.CRAWL_SPEED),
+            from(Question.CRAWL),
             combination -> combination
                     .gearTrain()
                     .then(train -> idle(combination)
@@ -65,6 +70,7 @@ public final class Measures {
             "wheel torque",
             Better.HIGHER,
             Scale.of(Torque.KIND, Display.TORQUE),
+            from(Question.TORQUE),
             combination -> combination
                     .gearTrain()
                     .then(train -> combination
@@ -79,6 +85,7 @@ public final class Measures {
             "geared speed",
             Better.NEITHER,
             Scale.of(Speed.KIND, Display.ROAD_SPEED),
+            from(Question.SPEEDS),
             combination -> combination
                     .gearTrain()
                     .then(train -> maximum(combination)
@@ -91,6 +98,7 @@ public final class Measures {
             "shaft speed at 100 mph",
             Better.LOWER,
             ROTATION,
+            from(Question.SPEEDS),
             combination -> combination
                     .gearTrain()
                     .then(train -> radius(combination).map(radius -> shaftAt(train.top(), radius))));
@@ -100,6 +108,7 @@ public final class Measures {
             "shaft speed at maximum engine speed",
             Better.LOWER,
             ROTATION,
+            from(Question.SPEEDS),
             combination -> combination
                     .gearTrain()
                     .then(train -> maximum(combination)
@@ -125,6 +134,7 @@ public final class Measures {
             "speedometer",
             Better.NEITHER,
             Scale.percent(1),
+            from(Question.SPEEDOMETER),
             combination -> SpeedometerAnswer.of(combination)
                     .map(answer -> answer.readings().get(0).shown().si()
                             / answer.readings().get(0).actual().si()));
@@ -135,6 +145,7 @@ public final class Measures {
             "peak torque",
             Better.HIGHER,
             Scale.of(Torque.KIND, Display.TORQUE),
+            from(Question.ENGINE),
             combination -> EngineAnswer.of(combination)
                     .then(EngineAnswer::peakTorque)
                     .map(point -> point.torque().si()));
@@ -145,6 +156,7 @@ public final class Measures {
             "peak power",
             Better.HIGHER,
             Scale.of(Power.KIND, Display.POWER),
+            from(Question.ENGINE),
             combination -> EngineAnswer.of(combination)
                     .then(EngineAnswer::peakPower)
                     .map(point -> point.power().si()));
@@ -155,6 +167,7 @@ public final class Measures {
             "fuel flow",
             Better.LOWER,
             Scale.of(VolumeFlow.KIND, Display.VOLUME_FLOW),
+            combination -> new MeasureGround(SupplyAnswer.peakDemandAssumptions(combination), FuelCautions.all()),
             combination -> SupplyAnswer.peakDemand(combination)
                     .map(demand -> demand.volume().si()));
 
@@ -164,6 +177,7 @@ public final class Measures {
             "tire diameter",
             Better.NEITHER,
             Scale.of(Length.KIND, Display.DIMENSION),
+            from(Question.TIRE),
             combination -> TireAnswer.of(combination)
                     .then(TireAnswer::overallDiameter)
                     .map(overall -> overall.diameter().si()));
@@ -182,6 +196,10 @@ public final class Measures {
             TIRE_DIAMETER);
 
     private Measures() {}
+
+    private static Function<Combination, MeasureGround> from(Question question) {
+        return combination -> MeasureGround.of(question.of(combination));
+    }
 
     private static Outcome<Length> radius(Combination combination) {
         return combination.needTire().then(Tire::rolling).map(RollingCircumference::radius);
@@ -203,6 +221,8 @@ public final class Measures {
                 "share of critical speed, " + shaftSpeed.word(),
                 Better.LOWER,
                 Scale.percent(1),
+                combination ->
+                        shaftSpeed.ground(combination).and(MeasureGround.of(CriticalSpeedAnswer.of(combination))),
                 combination -> shaftSpeed
                         .of(combination)
                         .then(speed -> CRITICAL.of(combination).map(critical -> speed / critical.si())));
@@ -222,22 +242,18 @@ public final class Measures {
     public static Measure engineSpeedAt(Speed speed) {
         speed.requirePositive("road speed");
         String shown = shown(speed);
-        String key = ENGINE_SPEED_KEY + shown.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "");
+        String key = "rpmAt" + shown.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "");
         return Measure.of(
                 key,
                 "rpm at " + shown,
                 Better.LOWER,
                 ROTATION,
+                from(Question.SPEEDS),
                 combination -> combination
                         .gearTrain()
                         .then(train -> radius(combination)
                                 .map(radius ->
                                         train.top().engineSpeedAt(speed, radius).si())));
-    }
-
-    /** Whether the measure is an engine speed at a road speed. */
-    static boolean isEngineSpeed(Measure measure) {
-        return measure.key().startsWith(ENGINE_SPEED_KEY);
     }
 
     /** A speed as people say it: without decimals where there are none, in the unit in which it has fewest. */

@@ -5,7 +5,6 @@ import drivetrain.quantity.Length;
 import drivetrain.quantity.Mass;
 import drivetrain.quantity.Stiffness;
 import drivetrain.quantity.Torque;
-import drivetrain.refusal.Refusal;
 import drivetrain.refusal.RefusedException;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,7 +46,6 @@ final class DriveshaftText {
     private static final List<String> NO_UNITS =
             KEYWORDS.stream().filter(word -> !word.equals("in")).toList();
 
-    private final String text;
     private final Phrase phrase;
     private final List<ShaftPiece> pieces = new ArrayList<>();
     private Optional<Ratings> every = Optional.empty();
@@ -62,7 +60,6 @@ final class DriveshaftText {
     }
 
     DriveshaftText(String text) {
-        this.text = text;
         this.phrase = Phrase.of(SUBJECT, text, ALLOWED, NO_UNITS);
     }
 
@@ -72,7 +69,7 @@ final class DriveshaftText {
             try {
                 readClause(start);
             } catch (RefusedException refused) {
-                throw placed(refused, start);
+                throw phrase.placed(refused, start);
             }
         } while (phrase.nextClause());
         if (pieces.isEmpty()) {
@@ -82,20 +79,8 @@ final class DriveshaftText {
             Driveshaft shaft = new Driveshaft("", pieces, joints(), slip, flanges, bearing);
             return shaft.withName(shaft.text());
         } catch (RefusedException refused) {
-            throw placed(refused, 0);
+            throw phrase.placed(refused, 0);
         }
-    }
-
-    /** A part that is refused for itself is refused at its clause. */
-    private RefusedException placed(RefusedException refused, int start) {
-        Refusal why = refused.refusal();
-        if (why.subject().equals(SUBJECT) && why.position().isPresent()) {
-            return refused;
-        }
-        return Refusal.of(SUBJECT, text, why.subject() + " " + why.problem())
-                .allowing(why.allowed())
-                .at(start)
-                .asException();
     }
 
     private void readClause(int start) {

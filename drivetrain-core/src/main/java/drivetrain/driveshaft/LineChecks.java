@@ -150,25 +150,24 @@ public final class LineChecks {
     public static List<Finding> motion(InstalledShaft installed, LineMotion motion, String when) {
         List<Finding> findings = new ArrayList<>();
         String place = installed.place().label() + " shaft";
-        String speed =
-                " " + when + " (" + Figure.of(motion.speed(), Display.ROTATION).text(UnitSystem.US) + ")";
+        String speed = "at " + Figure.of(motion.speed(), Display.ROTATION).text(UnitSystem.US) + " ";
         findings.add(shake(
-                place + ", torsional acceleration" + speed,
+                place + ", torsional acceleration " + when,
                 motion.torsional(),
                 LineLimits.torsionalGood(),
                 LineLimits.torsionalMost(),
-                "what its joints leave of each other's unevenness reaches the axle"));
+                speed + "what its joints leave of each other's unevenness reaches the axle"));
         for (int i = 0; i < motion.drive().size(); i++) {
             AngularAcceleration drive = motion.drive().get(i);
             AngularAcceleration coast = motion.coast().get(i);
             boolean driving = drive.compareTo(coast) >= 0;
             String piece = motion.drive().size() == 1 ? "" : ", piece " + (i + 1);
             findings.add(shake(
-                    place + piece + ", inertial acceleration" + speed,
+                    place + piece + ", inertial acceleration " + when,
                     driving ? drive : coast,
                     LineLimits.inertialGood(),
                     LineLimits.inertialMost(),
-                    "the shaft itself is shaken, cancelled or not, most "
+                    speed + "the shaft itself is shaken, cancelled or not, most "
                             + (driving ? "under drive" : "on the overrun")));
         }
         return findings;

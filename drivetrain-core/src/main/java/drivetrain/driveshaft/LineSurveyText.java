@@ -4,7 +4,6 @@ import drivetrain.quantity.Angle;
 import drivetrain.quantity.Length;
 import drivetrain.quantity.Quantity;
 import drivetrain.quantity.Unit;
-import drivetrain.refusal.Refusal;
 import drivetrain.refusal.RefusedException;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,7 +48,7 @@ final class LineSurveyText {
             try {
                 readClause();
             } catch (RefusedException refused) {
-                throw placed(refused, start);
+                throw phrase.placed(refused, start);
             }
         } while (phrase.nextClause());
         if (pinion.isEmpty()) {
@@ -58,19 +57,8 @@ final class LineSurveyText {
         try {
             return survey(output.orElseThrow(), pinion.get(), start);
         } catch (RefusedException refused) {
-            throw placed(refused, 0);
+            throw phrase.placed(refused, 0);
         }
-    }
-
-    private RefusedException placed(RefusedException refused, int start) {
-        Refusal why = refused.refusal();
-        if (why.subject().equals(SUBJECT) && why.position().isPresent()) {
-            return refused;
-        }
-        return Refusal.of(SUBJECT, text, why.subject() + " " + why.problem())
-                .allowing(why.allowed())
-                .at(start)
-                .asException();
     }
 
     private void readClause() {

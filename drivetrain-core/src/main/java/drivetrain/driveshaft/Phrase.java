@@ -132,6 +132,18 @@ final class Phrase {
         return hasNext() ? words.get(next).start() : words.get(words.size() - 1).end();
     }
 
+    /** What is refused for itself, as a part that was read, is refused at the place where its clause starts. */
+    RefusedException placed(RefusedException refused, int start) {
+        Refusal why = refused.refusal();
+        if (why.subject().equals(subject) && why.position().isPresent()) {
+            return refused;
+        }
+        return Refusal.of(subject, text, why.subject() + " " + why.problem())
+                .allowing(why.allowed())
+                .at(start)
+                .asException();
+    }
+
     /** Takes the words up to a keyword, or to the end of the clause, and reads them; a refusal is placed in the whole text. */
     <T> T until(String keyword, String wanted, Function<String, T> reader) {
         int start = position();

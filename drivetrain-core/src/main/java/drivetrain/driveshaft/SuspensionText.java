@@ -2,7 +2,6 @@ package drivetrain.driveshaft;
 
 import drivetrain.quantity.Angle;
 import drivetrain.quantity.Length;
-import drivetrain.refusal.Refusal;
 import drivetrain.refusal.RefusedException;
 import java.util.List;
 import java.util.Optional;
@@ -51,25 +50,14 @@ final class SuspensionText {
             try {
                 readClause(start);
             } catch (RefusedException refused) {
-                throw placed(refused, start);
+                throw phrase.placed(refused, start);
             }
         } while (phrase.nextClause());
         try {
             return suspension();
         } catch (RefusedException refused) {
-            throw placed(refused, 0);
+            throw phrase.placed(refused, 0);
         }
-    }
-
-    private RefusedException placed(RefusedException refused, int start) {
-        Refusal why = refused.refusal();
-        if (why.subject().equals(SUBJECT) && why.position().isPresent()) {
-            return refused;
-        }
-        return Refusal.of(SUBJECT, text, why.subject() + " " + why.problem())
-                .allowing(why.allowed())
-                .at(start)
-                .asException();
     }
 
     private void readClause(int start) {

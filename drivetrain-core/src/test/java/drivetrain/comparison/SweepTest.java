@@ -168,6 +168,7 @@ class SweepTest {
                 "sum",
                 Better.LOWER,
                 Scale.plain(1),
+                Measures.CRAWL_RATIO::ground,
                 combination -> Measures.CRAWL_RATIO
                         .of(combination)
                         .then(crawl -> RPM.of(combination).map(rpm -> crawl + rpm)));

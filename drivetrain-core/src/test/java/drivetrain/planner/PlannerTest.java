@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 
@@ -142,15 +144,26 @@ class PlannerTest {
     @Test
     void stopsWhenItsThreadIsInterrupted() throws InterruptedException {
         AtomicInteger canceled = new AtomicInteger();
+        CountDownLatch running = new CountDownLatch(1);
+        Watch watch = new Watch() {
+            @Override
+            public boolean isCanceled() {
+                running.countDown();
+                return false;
+            }
+
+            @Override
+            public void progress(double fraction) {}
+        };
         Thread thread = new Thread(() -> {
             try {
-                Planner.on(2).select(large(3000, 0.9), Watch.PATIENT);
+                Planner.on(2).select(large(3000, 0.9), watch);
             } catch (CancellationException stopped) {
                 canceled.incrementAndGet();
             }
         });
         thread.start();
-        Thread.sleep(100);
+        assertThat(running.await(10, TimeUnit.SECONDS)).isTrue();
         long start = System.nanoTime();
         thread.interrupt();
         thread.join(10_000);

@@ -3,7 +3,6 @@ package drivetrain.repl.command;
 import drivetrain.repl.session.Session;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** What could stand at a place in a line. */
@@ -29,10 +28,9 @@ public final class Completion {
      * @return the offers in the order in which they are to be shown
      */
     public List<Offer> offers(Session session, List<String> before, String start) {
-        String wanted = start.toLowerCase(Locale.ROOT);
         List<Offer> fitting = new ArrayList<>();
         for (Offer offer : all(session, before)) {
-            if (offer.value().toLowerCase(Locale.ROOT).startsWith(wanted)) {
+            if (offer.value().regionMatches(true, 0, start, 0, start.length())) {
                 fitting.add(offer);
             }
         }

@@ -32,7 +32,7 @@ class InteractiveShellTest {
     /** Types keys and returns what the screen was sent. */
     private String screen(String keys, int columns, Charset charset, Map<String, String> more) throws IOException {
         ByteArrayOutputStream shown = new ByteArrayOutputStream();
-        return screen(new Keys(shown, charset).once("lists the words", keys), shown, columns, charset, more);
+        return screen(new Keys(shown, charset).once("untitled", keys), shown, columns, charset, more);
     }
 
     private String screen(

@@ -1,11 +1,8 @@
 package drivetrain.repl.command.ask;
 
 import drivetrain.assessment.SupplyAnswer;
-import drivetrain.finding.Outcome;
 import drivetrain.fuel.SupplyCurves;
-import drivetrain.refusal.Refusal;
 import drivetrain.repl.command.Arguments;
-import drivetrain.repl.command.Line;
 import drivetrain.repl.session.Session;
 import drivetrain.report.Report;
 import drivetrain.report.SupplyPlot;
@@ -17,13 +14,6 @@ final class FuelPlot {
 
     static Report of(Session session, Arguments arguments) {
         SupplyAnswer answer = new SupplyCommand().answer(session, arguments);
-        Outcome<Report> report = SupplyPlot.of(answer, SupplyCurves.of(answer.supply()));
-        return report.value()
-                .orElseThrow(() -> Refusal.of(
-                                "plot",
-                                "",
-                                "not evaluated because " + report.reason().orElse("something is missing"))
-                        .in(Line.place(0))
-                        .asException());
+        return Drawn.of(SupplyPlot.of(answer, SupplyCurves.of(answer.supply())));
     }
 }

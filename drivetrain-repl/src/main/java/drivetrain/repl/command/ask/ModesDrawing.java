@@ -4,12 +4,11 @@ import drivetrain.assessment.CriticalSpeedAnswer;
 import drivetrain.combination.Combination;
 import drivetrain.driveshaft.ShaftPlace;
 import drivetrain.finding.Outcome;
-import drivetrain.refusal.Refusal;
 import drivetrain.repl.command.Arguments;
-import drivetrain.repl.command.Line;
 import drivetrain.report.ModesPlot;
 import drivetrain.report.Report;
 import java.util.List;
+import java.util.Optional;
 
 /** {@code plot modes}: how a driveshaft bends; the rear one, unless the front one is asked for or alone is there. */
 final class ModesDrawing {
@@ -17,27 +16,17 @@ final class ModesDrawing {
     private ModesDrawing() {}
 
     static Report of(Combination combination, Arguments arguments) {
-        arguments.requireAtMost(1, "plot modes [front|rear]");
-        boolean front = !arguments.isEmpty() && arguments.get(0).isAny("front");
-        boolean rear = !arguments.isEmpty() && arguments.get(0).isAny("rear");
-        if (!arguments.isEmpty() && !front && !rear) {
-            throw arguments
-                    .refuse(0, "is not one of the two shafts")
-                    .allowing("front or rear")
-                    .asException();
-        }
+        Optional<ShaftPlace> asked = ShaftWords.read(arguments, "plot modes [front|rear]");
         Outcome<CriticalSpeedAnswer> answer = CriticalSpeedAnswer.of(combination);
         List<CriticalSpeedAnswer.Shaft> shafts =
                 answer.value().map(CriticalSpeedAnswer::shafts).orElse(List.of());
         boolean onlyFront = shafts.size() == 1 && shafts.get(0).place() == ShaftPlace.FRONT;
-        ShaftPlace wanted = front || (!rear && onlyFront) ? ShaftPlace.FRONT : ShaftPlace.REAR;
-        return shafts.stream()
+        ShaftPlace wanted = asked.orElse(onlyFront ? ShaftPlace.FRONT : ShaftPlace.REAR);
+        Optional<Report> drawing = shafts.stream()
                 .filter(shaft -> shaft.place() == wanted)
                 .findFirst()
-                .map(shaft -> ModesPlot.of(answer.orThrow(), shaft))
-                .orElseThrow(() -> Refusal.of("plot", "", "not evaluated because " + why(answer, wanted))
-                        .in(Line.place(0))
-                        .asException());
+                .map(shaft -> ModesPlot.of(answer.orThrow(), shaft));
+        return Drawn.of(drawing.map(Outcome::of).orElseGet(() -> Outcome.notEvaluated(why(answer, wanted))));
     }
 
     private static String why(Outcome<CriticalSpeedAnswer> answer, ShaftPlace wanted) {

@@ -7,10 +7,8 @@ import drivetrain.combination.Part;
 import drivetrain.finding.Outcome;
 import drivetrain.gearing.Range;
 import drivetrain.quantity.AngularSpeed;
-import drivetrain.refusal.Refusal;
 import drivetrain.repl.command.Arguments;
 import drivetrain.repl.command.Command;
-import drivetrain.repl.command.Line;
 import drivetrain.repl.command.Manual;
 import drivetrain.repl.command.Offer;
 import drivetrain.repl.command.Result;
@@ -63,7 +61,7 @@ public final class PlotCommand implements Command {
         arguments.requireAtMost(2, MANUAL.usage());
         Combination combination = session.combination();
         Range range = range(arguments);
-        return Result.answer(session, drawn(plot(arguments, combination, range)));
+        return Result.answer(session, Drawn.of(plot(arguments, combination, range)));
     }
 
     private static Outcome<Report> plot(Arguments arguments, Combination combination, Range range) {
@@ -87,16 +85,6 @@ public final class PlotCommand implements Command {
             throw arguments.refuse(1, "is not a range").allowing("low or high").asException();
         }
         return Range.LOW;
-    }
-
-    private static Report drawn(Outcome<Report> report) {
-        return report.value()
-                .orElseThrow(() -> Refusal.of(
-                                "plot",
-                                "",
-                                "not evaluated because " + report.reason().orElse("something is missing"))
-                        .in(Line.place(0))
-                        .asException());
     }
 
     private static Outcome<Report> speeds(Combination combination, Range range) {

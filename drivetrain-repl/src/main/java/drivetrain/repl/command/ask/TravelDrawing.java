@@ -5,44 +5,29 @@ import drivetrain.combination.Combination;
 import drivetrain.driveshaft.ShaftPlace;
 import drivetrain.driveshaft.ShaftTravel;
 import drivetrain.finding.Outcome;
-import drivetrain.refusal.Refusal;
 import drivetrain.repl.command.Arguments;
-import drivetrain.repl.command.Line;
 import drivetrain.report.Report;
 import drivetrain.report.TravelPlot;
 import java.util.List;
+import java.util.Optional;
 
 /** {@code plot travel}: a driveshaft over the travel of its axle; the rear one, unless the front one is asked for or alone is there. */
 final class TravelDrawing {
 
-    private static final String ALLOWED = "front or rear";
-
     private TravelDrawing() {}
 
     static Report of(Combination combination, Arguments arguments) {
-        if (arguments.size() > 1) {
-            arguments.from(1).requireAtMost(0, "plot travel [front|rear]");
-        }
-        boolean front = !arguments.isEmpty() && arguments.get(0).isAny("front");
-        boolean rear = !arguments.isEmpty() && arguments.get(0).isAny("rear");
-        if (!arguments.isEmpty() && !front && !rear) {
-            throw arguments
-                    .refuse(0, "is not one of the two shafts")
-                    .allowing(ALLOWED)
-                    .asException();
-        }
+        Optional<ShaftPlace> asked = ShaftWords.read(arguments, "plot travel [front|rear]");
         Outcome<TravelAnswer> answer = TravelAnswer.of(combination);
         List<ShaftPlace> there = answer.value().map(TravelAnswer::travels).orElse(List.of()).stream()
                 .map(ShaftTravel::installed)
                 .map(installed -> installed.place())
                 .toList();
-        ShaftPlace wanted = front || (!rear && !there.contains(ShaftPlace.REAR)) ? ShaftPlace.FRONT : ShaftPlace.REAR;
-        if (!there.contains(wanted)) {
-            throw Refusal.of("plot", "", "not evaluated because " + why(answer, combination, wanted))
-                    .in(Line.place(0))
-                    .asException();
-        }
-        return TravelPlot.of(answer.orThrow(), wanted);
+        ShaftPlace wanted = asked.orElse(there.contains(ShaftPlace.REAR) ? ShaftPlace.REAR : ShaftPlace.FRONT);
+        return Drawn.of(
+                there.contains(wanted)
+                        ? answer.map(travels -> TravelPlot.of(travels, wanted))
+                        : Outcome.notEvaluated(why(answer, combination, wanted)));
     }
 
     private static String why(Outcome<TravelAnswer> answer, Combination combination, ShaftPlace wanted) {

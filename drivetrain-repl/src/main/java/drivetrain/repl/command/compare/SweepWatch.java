@@ -2,6 +2,7 @@ package drivetrain.repl.command.compare;
 
 import drivetrain.planner.Watch;
 import drivetrain.repl.command.Progress;
+import java.util.function.LongSupplier;
 
 /** Looks on while a sweep runs: says how far it is, and stops one that would take long unless that was confirmed. */
 final class SweepWatch implements Watch {
@@ -16,6 +17,7 @@ final class SweepWatch implements Watch {
 
     private static final double NANOS = 1e9;
 
+    private final LongSupplier clock;
     private final Progress progress;
     private final boolean isConfirmed;
     private volatile long start;
@@ -24,6 +26,12 @@ final class SweepWatch implements Watch {
     private double told;
 
     SweepWatch(Progress progress, boolean isConfirmed) {
+        this(System::nanoTime, progress, isConfirmed);
+    }
+
+    /** Looks on by another clock, which counts nanoseconds. */
+    SweepWatch(LongSupplier clock, Progress progress, boolean isConfirmed) {
+        this.clock = clock;
         this.progress = progress;
         this.isConfirmed = isConfirmed;
     }
@@ -40,7 +48,7 @@ final class SweepWatch implements Watch {
     public void progress(double done) {
         if (done < fraction) {
             // The next pass over the packages begins.
-            start = System.nanoTime();
+            start = clock.getAsLong();
             told = 0.0;
         }
         fraction = done;
@@ -57,9 +65,9 @@ final class SweepWatch implements Watch {
     /** Counts from the first call on. */
     private double elapsed() {
         if (start == 0) {
-            start = System.nanoTime();
+            start = clock.getAsLong();
         }
-        return (System.nanoTime() - start) / NANOS;
+        return (clock.getAsLong() - start) / NANOS;
     }
 
     /** Returns how many seconds the sweep would have taken; 0 if it was not stopped for that. */

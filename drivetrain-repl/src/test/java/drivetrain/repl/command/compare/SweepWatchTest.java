@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
 
 class SweepWatchTest {
+
+    private final AtomicLong now = new AtomicLong(1);
 
     @Test
     void staysSilentAtFirst() {
@@ -19,22 +22,22 @@ class SweepWatchTest {
     }
 
     @Test
-    void tellsAfterASecond() throws InterruptedException {
+    void tellsAfterASecond() {
         List<String> told = new ArrayList<>();
-        SweepWatch watch = new SweepWatch(told::add, false);
+        SweepWatch watch = new SweepWatch(now::get, told::add, false);
         watch.progress(0.1);
-        Thread.sleep(1100);
+        now.addAndGet(1_100_000_000L);
         watch.progress(0.5);
         assertThat(told).hasSize(1).first().asString().startsWith("sweep: 50 %, about ");
     }
 
     @Test
-    void stopsWhatWouldTakeLongUnlessConfirmed() throws InterruptedException {
-        SweepWatch watch = new SweepWatch(line -> {}, false);
-        SweepWatch confirmed = new SweepWatch(line -> {}, true);
+    void stopsWhatWouldTakeLongUnlessConfirmed() {
+        SweepWatch watch = new SweepWatch(now::get, line -> {}, false);
+        SweepWatch confirmed = new SweepWatch(now::get, line -> {}, true);
         watch.progress(0.0001);
         confirmed.progress(0.0001);
-        Thread.sleep(1100);
+        now.addAndGet(1_100_000_000L);
         watch.progress(0.001);
         confirmed.progress(0.001);
         assertThat(watch.isCanceled()).isTrue();
