@@ -57,7 +57,7 @@ final class Adjusted {
             add(builder, item.getKey().kind(), name, item.getValue());
             specification = specification.with(item.getKey(), name);
         }
-        return Combination.resolve(specification, builder.build());
+        return Combination.of(specification, builder.build());
     }
 
     @SuppressWarnings("unchecked") // a slot's part is of the slot's kind; Combination resolved it as such

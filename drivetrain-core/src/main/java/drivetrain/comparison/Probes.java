@@ -76,7 +76,7 @@ final class Probes {
 
     /** Looks the parts of a package up. */
     Combination combination(int[] choice) {
-        return Combination.resolve(specification(choice), catalog);
+        return Combination.of(specification(choice), catalog);
     }
 
     /** Returns the figure of a measure for the planner. */

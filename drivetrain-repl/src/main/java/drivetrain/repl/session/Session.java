@@ -51,8 +51,10 @@ public record Session(Setup setup, Specification kept, Timeline timeline, UnitSy
      *
      * @return true if something would be lost
      */
+    @SuppressWarnings("ReferenceEquality")
     public boolean isChanged() {
-        return !specification().equals(kept);
+        Specification now = specification();
+        return now != kept && !now.equals(kept); // at a start they are one, and comparing records takes Java a while
     }
 
     /**
@@ -62,7 +64,7 @@ public record Session(Setup setup, Specification kept, Timeline timeline, UnitSy
      * @throws drivetrain.refusal.RefusedException if a choice is neither a name nor a literal
      */
     public Combination combination() {
-        return Combination.resolve(specification(), setup.shelf().catalogFor(specification()));
+        return Combination.of(specification(), setup.shelf().catalogFor(specification()));
     }
 
     /**
@@ -74,7 +76,7 @@ public record Session(Setup setup, Specification kept, Timeline timeline, UnitSy
      * @throws drivetrain.refusal.RefusedException if a choice is neither a name nor a literal
      */
     public Session change(String what, Specification changed) {
-        return change(what, setup.with(changed), kept);
+        return change(what, setup.with(changed), kept, specification());
     }
 
     /**
@@ -85,7 +87,7 @@ public record Session(Setup setup, Specification kept, Timeline timeline, UnitSy
      * @return the next state, which can be undone
      */
     public Session keep(String what, String name) {
-        return change(what, setup.keeping(name), kept);
+        return change(what, setup.keeping(name), kept, specification());
     }
 
     /**
@@ -97,13 +99,24 @@ public record Session(Setup setup, Specification kept, Timeline timeline, UnitSy
      * @throws drivetrain.refusal.RefusedException if a choice is neither a name nor a literal
      */
     public Session open(String what, Setup opened) {
-        return change(what, opened, opened.specification());
+        return change(what, opened, opened.specification(), Specification.empty());
     }
 
-    private Session change(String what, Setup after, Specification nowKept) {
+    /**
+     * Replaces the set-up by one that came with the program, the choices of which were looked up when the program was built.
+     *
+     * @param what what is being done, in the words of the user
+     * @param opened the set-up
+     * @return the next state, which can be undone
+     */
+    public Session openPacked(String what, Setup opened) {
+        return change(what, opened, opened.specification(), opened.specification());
+    }
+
+    private Session change(String what, Setup after, Specification nowKept, Specification known) {
         Timeline longer = timeline.with(new Timeline.Change(what, setup, after));
         Session next = new Session(after, nowKept, longer, units, output);
-        next.combination();
+        next.combination().lookUpUnlike(known);
         return next;
     }
 

@@ -51,15 +51,17 @@ public final class OpenCommand implements Command {
         }
         boolean demo = arguments.get(0).isAny(Demo.WORD);
         arguments.requireAtMost(demo ? 2 : 1, MANUAL.usage());
-        Setup opened =
-                demo ? demo(session.setup(), arguments.from(1)) : arguments.read(text -> file(session.setup(), text));
-        Session next = arguments.read(text -> session.open(arguments.line().strip(), opened));
+        Session next = demo
+                ? session.openPacked(arguments.line().strip(), demo(session.setup(), arguments.from(1)))
+                : arguments.read(text -> session.open(arguments.line().strip(), file(session.setup(), text)));
         return Result.changed(next, "Opened: " + next.title().orElse("an order without a title") + ".");
     }
 
     private static Setup demo(Setup present, Arguments name) {
         Specification order = name.isEmpty() ? Demo.order(Demo.orders().get(0)) : name.read(Demo::order);
-        return present.with(order).on(Demo.shelf());
+        Shelf shelf = Demo.shelf();
+        shelf.catalog(); // the orders of the demo name its parts
+        return present.with(order).on(shelf);
     }
 
     private static Setup file(Setup present, String text) {
