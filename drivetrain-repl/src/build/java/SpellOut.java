@@ -71,8 +71,8 @@ final class SpellOut {
         int linked = link(fresh, all);
         Files.move(fresh, jar, StandardCopyOption.REPLACE_EXISTING);
         all.writeTexts(Path.of(args[1]));
-        System.out.println(
-                all.spelled.size() + " lambdas and " + all.joined + " texts spelled out, " + linked + " classes linked");
+        System.out.println(all.spelled.size() + " lambdas and " + all.joined + " texts spelled out, " + linked
+                + " classes linked");
     }
 
     private void read(Path jar) throws IOException {
@@ -146,9 +146,9 @@ final class SpellOut {
             } else {
                 append(code, between);
                 code.loadArg(argument);
-                code.invokeVirtual(BUILDER, new Method("append", BUILDER, new Type[] {
-                    appended(method.getArgumentTypes()[argument++])
-                }));
+                code.invokeVirtual(
+                        BUILDER,
+                        new Method("append", BUILDER, new Type[] {appended(method.getArgumentTypes()[argument++])}));
             }
         }
         append(code, between);
@@ -253,14 +253,20 @@ final class SpellOut {
         Method called = new Method(target.getName(), target.getDesc());
         switch (target.getTag()) {
             case Opcodes.H_NEWINVOKESPECIAL -> code.invokeConstructor(owner, called);
-            case Opcodes.H_INVOKESTATIC -> code.visitMethodInsn(
-                    Opcodes.INVOKESTATIC, target.getOwner(), target.getName(), target.getDesc(), target.isInterface());
-            default -> code.visitMethodInsn(
-                    target.isInterface() ? Opcodes.INVOKEINTERFACE : Opcodes.INVOKEVIRTUAL,
-                    target.getOwner(),
-                    target.getName(),
-                    target.getDesc(),
-                    target.isInterface());
+            case Opcodes.H_INVOKESTATIC ->
+                code.visitMethodInsn(
+                        Opcodes.INVOKESTATIC,
+                        target.getOwner(),
+                        target.getName(),
+                        target.getDesc(),
+                        target.isInterface());
+            default ->
+                code.visitMethodInsn(
+                        target.isInterface() ? Opcodes.INVOKEINTERFACE : Opcodes.INVOKEVIRTUAL,
+                        target.getOwner(),
+                        target.getName(),
+                        target.getDesc(),
+                        target.isInterface());
         }
         giveBack(code, isNew ? owner : called.getReturnType(), declared.getReturnType(), exact.getReturnType());
         code.returnValue();

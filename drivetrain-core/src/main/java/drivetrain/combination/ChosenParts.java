@@ -7,6 +7,7 @@ import drivetrain.refusal.RefusedException;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The parts that the choices of a specification mean, each looked up when it is first asked for. */
 final class ChosenParts {
@@ -21,6 +22,21 @@ final class ChosenParts {
         specification.choices().forEach((slot, text) -> parts.put(slot, new Once<>(() -> find(slot, text))));
     }
 
+    private ChosenParts(Specification specification, ChosenParts before) {
+        this.specification = specification;
+        this.catalog = before.catalog;
+        specification.choices().forEach((slot, text) -> {
+            boolean same = text.equals(before.specification.choices().get(slot));
+            Once<Part<?>> known = same ? before.parts.get(slot) : null;
+            parts.put(slot, known == null ? new Once<>(() -> find(slot, text)) : known);
+        });
+    }
+
+    /** Other choices from the same catalog; what is chosen alike is looked up once for both. */
+    ChosenParts changedTo(Specification other) {
+        return new ChosenParts(other, this);
+    }
+
     /** Looks up those that are not the same in other choices. */
     void lookUpUnlike(Specification known) {
         for (Map.Entry<Slot, String> choice : specification.choices().entrySet()) {
@@ -28,6 +44,16 @@ final class ChosenParts {
                 in(choice.getKey());
             }
         }
+    }
+
+    /** Whether other choices are the same in some slots. */
+    boolean isAlike(Set<Slot> slots, Specification other) {
+        for (Slot slot : slots) {
+            if (!specification.choice(slot).equals(other.choice(slot))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The part in a slot, of whatever type. */

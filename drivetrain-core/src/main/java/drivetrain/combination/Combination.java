@@ -33,12 +33,17 @@ public final class Combination {
     private final Once<Optional<Speed>> cruise = new Once<>(this::readCruise);
     private final Once<Optional<Surface>> surface = new Once<>(this::readSurface);
     private final Once<Optional<Air>> air = new Once<>(this::readAir);
-    private final Once<Outcome<GearTrain>> gearTrain = new Once<>(this::connect);
+    private final Once<Outcome<GearTrain>> gearTrain;
 
-    private Combination(Specification specification, Catalog catalog) {
+    private Combination(
+            Specification specification,
+            Catalog catalog,
+            ChosenParts parts,
+            Optional<Once<Outcome<GearTrain>>> sameGearTrain) {
         this.specification = specification;
         this.catalog = catalog;
-        this.parts = new ChosenParts(specification, catalog);
+        this.parts = parts;
+        this.gearTrain = sameGearTrain.orElseGet(() -> new Once<>(this::connect));
     }
 
     /**
@@ -62,7 +67,19 @@ public final class Combination {
      * @return the combination, each method of which refuses a choice that it needs as {@link #resolve} would
      */
     public static Combination of(Specification specification, Catalog catalog) {
-        return new Combination(specification, catalog);
+        return new Combination(specification, catalog, new ChosenParts(specification, catalog), Optional.empty());
+    }
+
+    /**
+     * Makes other choices from the same catalog; what is chosen alike is looked up once for both.
+     *
+     * @param other the other choices, known to be good
+     * @return a combination as {@link #of} makes it
+     */
+    public Combination changedTo(Specification other) {
+        boolean geared = parts.isAlike(Slot.GEARING, other);
+        return new Combination(
+                other, catalog, parts.changedTo(other), geared ? Optional.of(gearTrain) : Optional.empty());
     }
 
     /**

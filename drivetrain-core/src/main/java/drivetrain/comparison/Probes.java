@@ -30,8 +30,7 @@ final class Probes {
     private static final int TRIALS = 24;
     private static final double SAME = 1e-9;
 
-    private final Specification base;
-    private final Catalog catalog;
+    private final Combination first;
     private final List<PartList> lists;
     private final List<List<Combination>> single = new ArrayList<>();
     private final Map<Measure, Figure> figures = new HashMap<>();
@@ -40,10 +39,9 @@ final class Probes {
     private final int[] start;
 
     Probes(Specification base, Catalog catalog, List<PartList> lists) {
-        this.base = base;
-        this.catalog = catalog;
         this.lists = lists;
         this.start = new int[lists.size()];
+        this.first = Combination.of(first(base, lists), catalog);
         for (int d = 0; d < lists.size(); d++) {
             List<Combination> row = new ArrayList<>();
             for (int i = 0; i < lists.get(d).choices().size(); i++) {
@@ -66,17 +64,26 @@ final class Probes {
 
     /** Makes the choices of a package. */
     Specification specification(int[] choice) {
-        Specification chosen = base;
+        Specification chosen = first.specification();
         for (int d = 0; d < choice.length; d++) {
-            PartList list = lists.get(d);
-            chosen = list.place().put(chosen, list.choices().get(choice[d]));
+            if (choice[d] != start[d]) {
+                PartList list = lists.get(d);
+                chosen = list.place().put(chosen, list.choices().get(choice[d]));
+            }
         }
         return chosen;
     }
 
-    /** Looks the parts of a package up. */
+    private static Specification first(Specification base, List<PartList> lists) {
+        Specification chosen = base;
+        for (PartList list : lists) {
+            chosen = list.place().put(chosen, list.choices().get(0));
+        }
+        return chosen;
+    }
+
     Combination combination(int[] choice) {
-        return Combination.of(specification(choice), catalog);
+        return first.changedTo(specification(choice));
     }
 
     /** Returns the figure of a measure for the planner. */

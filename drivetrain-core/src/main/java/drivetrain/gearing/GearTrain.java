@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class GearTrain {
 
-    private static final Comparator<DriveGear> SHORTEST_FIRST = (a, b) -> Double.compare(b.totalRatio(), a.totalRatio());
+    private static final Comparator<DriveGear> SHORTEST_FIRST =
+            (a, b) -> Double.compare(b.totalRatio(), a.totalRatio());
 
     private final Transmission transmission;
     private final Overdrive overdrive;
