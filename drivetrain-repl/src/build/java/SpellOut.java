@@ -41,8 +41,8 @@ import org.objectweb.asm.tree.MethodNode;
  * <p>Java puts these together when an expression is first reached, which takes a third of a millisecond each time. What lies in the jar, and in an archive of
  * classes, takes a twentieth of that. What the program does is the same.
  *
- * <p>Usage: {@code java -cp ASM SpellOut.java JAR TEXTS}. The jar is replaced, and a second one gets its text files alone: a start that finds its classes in an
- * archive need not look through a jar of some thousand classes for a table. Every class of the new one is linked once, so that one which the Java verifier does not
+ * <p>Usage: {@code java -cp ASM SpellOut.java JAR FILES}. The jar is replaced, and a second one gets all of its files but the classes: a start that finds its
+ * classes in an archive need not look through a jar of some thousand of them for a table. Every class of the new one is linked once, so that one which the Java verifier does not
  * take fails the build. Expressions of a serializable or an intersection type are left as they are, and so are classes from before nests (Java 11).
  */
 final class SpellOut {
@@ -70,7 +70,7 @@ final class SpellOut {
         all.write(fresh);
         int linked = link(fresh, all);
         Files.move(fresh, jar, StandardCopyOption.REPLACE_EXISTING);
-        all.writeTexts(Path.of(args[1]));
+        all.writeFiles(Path.of(args[1]));
         System.out.println(all.spelled.size() + " lambdas and " + all.joined + " texts spelled out, " + linked
                 + " classes linked");
     }
@@ -346,12 +346,12 @@ final class SpellOut {
         }
     }
 
-    private void writeTexts(Path jar) throws IOException {
+    private void writeFiles(Path jar) throws IOException {
         try (OutputStream file = Files.newOutputStream(jar);
                 ZipOutputStream out = new ZipOutputStream(file)) {
             for (Map.Entry<String, byte[]> entry : entries.entrySet()) {
                 String name = entry.getKey();
-                if (!name.startsWith("META-INF/") && !name.endsWith(".class") && !name.startsWith("org/jline/nativ/")) {
+                if (!name.endsWith(".class") && (!name.startsWith("META-INF/") || name.startsWith("META-INF/jline/"))) {
                     put(out, name, entry.getValue());
                 }
             }
