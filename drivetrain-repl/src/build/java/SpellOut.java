@@ -41,9 +41,10 @@ import org.objectweb.asm.tree.MethodNode;
  * <p>Java puts these together when an expression is first reached, which takes a third of a millisecond each time. What lies in the jar, and in an archive of
  * classes, takes a twentieth of that. What the program does is the same.
  *
- * <p>Usage: {@code java -cp ASM SpellOut.java JAR FILES}. The jar is replaced, and a second one gets all of its files but the classes: a start that finds its
- * classes in an archive need not look through a jar of some thousand of them for a table. Every class of the new one is linked once, so that one which the Java verifier does not
- * take fails the build. Expressions of a serializable or an intersection type are left as they are, and so are classes from before nests (Java 11).
+ * <p>Usage: {@code java -cp ASM SpellOut.java COMPILED JAR FILES}. The first jar is read, the second written, and a third gets all of its files but the classes:
+ * a start that finds its classes in an archive need not look through a jar of some thousand of them for a table. Every class of the new jar is linked once, so that
+ * one which the Java verifier does not take fails the build. Expressions of a serializable or an intersection type are left as they are, and so are classes from
+ * before nests (Java 11).
  */
 final class SpellOut {
 
@@ -62,15 +63,15 @@ final class SpellOut {
     private int joined;
 
     public static void main(String[] args) throws IOException {
-        Path jar = Path.of(args[0]);
         SpellOut all = new SpellOut();
-        all.read(jar);
+        all.read(Path.of(args[0]));
         List.copyOf(all.classes.values()).forEach(all::spell);
+        all.writeFiles(Path.of(args[2]));
+        Path jar = Path.of(args[1]);
         Path fresh = jar.resolveSibling(jar.getFileName() + ".tmp");
         all.write(fresh);
         int linked = link(fresh, all);
         Files.move(fresh, jar, StandardCopyOption.REPLACE_EXISTING);
-        all.writeFiles(Path.of(args[1]));
         System.out.println(all.spelled.size() + " lambdas and " + all.joined + " texts spelled out, " + linked
                 + " classes linked");
     }
