@@ -24,11 +24,7 @@ public final class TorsionChecks {
         String checked = which + " shaft tube, " + where;
         ShaftSpeedLimits.Limit wanted = ShaftSpeedLimits.yieldFactor();
         if (torsion.yieldTorque().isEmpty()) {
-            return Finding.notEvaluated(
-                    checked,
-                    "the strength of " + torsion.material().text()
-                            + " depends on the tube bought; write the material out with its yield, or name one of the table that has it",
-                    wanted.source());
+            return Finding.notEvaluated(checked, torsion.strengthMissing(), wanted.source());
         }
         Torque yield = torsion.yieldTorque().get();
         Torque allowed = yield.dividedBy(wanted.value());
