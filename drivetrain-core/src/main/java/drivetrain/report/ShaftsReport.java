@@ -8,11 +8,13 @@ import drivetrain.driveshaft.JointLaw;
 import drivetrain.driveshaft.LineChecks;
 import drivetrain.driveshaft.PinionSlope;
 import drivetrain.driveshaft.Reclocking;
+import drivetrain.driveshaft.SecondaryCouple;
 import drivetrain.finding.Outcome;
 import drivetrain.quantity.Angle;
 import drivetrain.quantity.AngularAcceleration;
 import drivetrain.quantity.Display;
 import drivetrain.quantity.Figure;
+import drivetrain.quantity.Torque;
 import drivetrain.quantity.UnitSystem;
 import drivetrain.report.Facts.Fact;
 import java.util.ArrayList;
@@ -42,6 +44,7 @@ public final class ShaftsReport {
             blocks.add(new Facts(place + "Line", capital(place) + " line", facts(shaft, units)));
         }
         blocks.add(motion(answer.shafts()));
+        blocks.add(couples(answer.shafts()));
         return AnswerGround.report("shafts", blocks, answer);
     }
 
@@ -202,6 +205,49 @@ public final class ShaftsReport {
                         Column.ofFigures("drive", "inertial, drive"),
                         Column.ofFigures("coast", "inertial, coast")),
                 rows);
+    }
+
+    private static Grid couples(List<ShaftAnswer> shafts) {
+        List<List<Cell>> rows = new ArrayList<>();
+        for (ShaftAnswer shaft : shafts) {
+            String place = shaft.installed().place().label();
+            shaft.couples().value().ifPresent(couples -> {
+                for (int i = 0; i < couples.joints().size(); i++) {
+                    SecondaryCouple couple = couples.joints().get(i);
+                    rows.add(List.of(
+                            Cell.of(place + " " + (i + 1)),
+                            Cell.of(torque(couples.torque())),
+                            Cell.of(torque(couple.onDriving())),
+                            Cell.of(torque(couple.onDriven())),
+                            Cell.of(torque(couple.secondOrder())),
+                            Cell.of(couples.where())));
+                }
+            });
+            shaft.couples()
+                    .reason()
+                    .ifPresent(why -> rows.add(List.of(
+                            Cell.of(place),
+                            Cell.notEvaluated(why),
+                            Cell.empty(),
+                            Cell.empty(),
+                            Cell.empty(),
+                            Cell.empty())));
+        }
+        return new Grid(
+                "couples",
+                "Secondary couples: what the joints bend their shafts with at the greatest torque; of a single joint half is steady and half of second order",
+                List.of(
+                        Column.ofText("joint", "joint"),
+                        Column.ofFigures("torque", "shaft torque"),
+                        Column.ofFigures("driving", "driving side"),
+                        Column.ofFigures("driven", "driven side"),
+                        Column.ofFigures("secondOrder", "2nd order"),
+                        Column.ofText("limitedBy", "torque limit")),
+                rows);
+    }
+
+    private static Figure torque(Torque torque) {
+        return Figure.of(torque, Display.TORQUE);
     }
 
     private static AngularAcceleration greatest(List<AngularAcceleration> all) {
