@@ -213,9 +213,10 @@ public record SupplyAnswer(
         if (parts.injectors().isPresent()) {
             all.add(FuelChecks.duty(use.then(InjectorUse::duty), ground.duty(), ground.dutySource()));
         }
-        capacity.value().ifPresent(point -> all.addAll(FuelChecks.lines(supply, point)));
-        parts.returnLine().ifPresent(back -> all.add(FuelChecks.returnLine(supply, back.item(), delivered)));
-        all.add(FuelChecks.suction(suction, delivered));
+        capacity.value().ifPresent(point -> all.addAll(FuelChecks.lines(supply, point, ground.house())));
+        parts.returnLine()
+                .ifPresent(back -> all.add(FuelChecks.returnLine(supply, back.item(), delivered, ground.house())));
+        all.add(FuelChecks.suction(suction, delivered, ground.house()));
         return all;
     }
 

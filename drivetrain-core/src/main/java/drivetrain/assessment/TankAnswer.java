@@ -129,8 +129,9 @@ public record TankAnswer(
         if (range.value().isPresent()) {
             cruise.value().ifPresent(window -> assumed.addAll(window.assumptions()));
         }
-        Outcome<Mass> vapor = vapor(tank, fuel, system);
+        Outcome<Mass> vapor = vapor(tank, fuel, combination.fuelParts());
         if (vapor.value().isPresent()) {
+            combination.fuelParts().elevationAssumption().ifPresent(assumed::add);
             assumed.add(Assumption.flagged(
                     "vapor of a day",
                     "the vapor follows a model of many vehicles on a day without driving, with the tank standing "
@@ -189,7 +190,7 @@ public record TankAnswer(
     }
 
     private static Outcome<Double> warming(Combination combination, Tank tank, Fuel fuel) {
-        Temperature at = combination.fuelParts().systemOrUnknown().temperature().orElse(Temperature.ofCelsius(15.0));
+        Temperature at = SupplyGround.temperature(combination.fuelParts());
         return SupplyAnswer.of(combination)
                 .then(SupplyAnswer::capacity)
                 .then(point -> Outcome.of(point.electricPower(), "the pump's current was not measured"))
@@ -198,12 +199,10 @@ public record TankAnswer(
                         .kelvinsPerHour());
     }
 
-    private static Outcome<Mass> vapor(Tank tank, Fuel fuel, FuelSystem system) {
+    private static Outcome<Mass> vapor(Tank tank, Fuel fuel, FuelParts parts) {
         return Outcome.of(tank.day(), "the tank names no day; add it, such as day 20 degC to 34 degC")
                 .then(day -> fill(tank)
-                        .then(fill -> Outcome.of(
-                                        system.elevation(),
-                                        "the fuel system names no elevation; add it, such as elevation 600 m")
+                        .then(fill -> parts.needElevation()
                                 .then(elevation ->
                                         TankVapor.ofDay(fuel, tank.volume().times(1.0 - fill), day, elevation))));
     }

@@ -79,7 +79,8 @@ public final class Combination {
                 part(Slot.RETURN_LINE, PartKind.FUEL_LINE, catalog),
                 part(Slot.INJECTORS, PartKind.INJECTORS, catalog),
                 part(Slot.FUEL_SYSTEM, PartKind.FUEL_SYSTEM, catalog),
-                part(Slot.TANK, PartKind.TANK, catalog));
+                part(Slot.TANK, PartKind.TANK, catalog),
+                FuelAir.of(specification.air()));
         cruise = specification.cruise().map(Speed::parse).map(speed -> speed.requirePositive("cruise speed"));
         surface = specification.surface().map(Surface::parse);
         air = specification.air().map(AirText::read);
@@ -92,8 +93,7 @@ public final class Combination {
      * @param specification the choices
      * @param catalog the parts that a name can mean
      * @return the combination
-     * @throws RefusedException if a choice is neither a name in the catalog nor a literal, the subject then being the slot's word; or if cruise speed, surface or air
-     *     cannot be read
+     * @throws RefusedException if a choice is neither a name in the catalog nor a literal, the subject then being the slot's word; or if a condition cannot be read
      */
     public static Combination resolve(Specification specification, Catalog catalog) {
         return new Combination(specification, catalog);
