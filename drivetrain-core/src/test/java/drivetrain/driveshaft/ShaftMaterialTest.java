@@ -149,7 +149,7 @@ class ShaftMaterialTest {
         assertThat(refusal.sentence())
                 .isEqualTo(
                         "modulus of elasticity \"0.205 GPa\": is not that of a shaft material: is the unit the right one?; "
-                                + "allowed: 20 to 700 GPa");
+                                + "allowed: 20 to 700 GPa; see which unit the data sheet means");
     }
 
     @Test
