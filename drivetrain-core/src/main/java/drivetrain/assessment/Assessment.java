@@ -82,7 +82,7 @@ public record Assessment(
         Outcome<TireAnswer> tire = TireAnswer.of(combination);
         Outcome<TravelAnswer> travel = TravelAnswer.of(combination);
         Outcome<SupplyAnswer> supply = SupplyAnswer.of(combination);
-        Outcome<TankAnswer> tank = TankAnswer.of(combination);
+        Outcome<TankAnswer> tank = TankAnswer.of(combination, () -> supply);
         Outcome<GearPulls> pulls = GearPulls.of(combination);
         Outcome<PullAnswer> pull = PullAnswer.of(combination, pulls);
         Outcome<TopAnswer> top = TopAnswer.of(combination, pulls);

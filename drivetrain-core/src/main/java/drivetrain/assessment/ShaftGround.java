@@ -27,9 +27,6 @@ final class ShaftGround {
         this.combination = combination;
         this.top = top;
         this.loads = loads;
-        for (ShaftPlace place : ShaftPlace.values()) {
-            critical.put(place, CriticalSpeedAnswer.critical(combination.shaft(place)));
-        }
     }
 
     static ShaftGround of(Combination combination) {
@@ -56,6 +53,6 @@ final class ShaftGround {
 
     /** The critical speed of a shaft, or what is missing for it. */
     Outcome<CriticalSpeed> critical(ShaftPlace place) {
-        return critical.getOrDefault(place, Outcome.notEvaluated("no " + place.label() + " shaft is chosen"));
+        return critical.computeIfAbsent(place, each -> CriticalSpeedAnswer.critical(combination.shaft(each)));
     }
 }

@@ -110,7 +110,7 @@ public record StrengthAnswer(List<Shaft> shafts, List<String> missing) implement
             ShaftPiece piece = made.pieces().get(i);
             Torsion torsion = new Torsion(piece.tube(), piece.material(), torque.torque());
             pieces.add(new Piece(torsion, lengths.map(all -> all.get(index))));
-            String name = made.pieces().size() == 1 ? which : which + " piece " + (i + 1);
+            String name = which + " shaft" + (made.pieces().size() == 1 ? "" : ", piece " + (i + 1) + ",");
             findings.add(TorsionChecks.tube(name, torsion, torque.where()));
             assumptions.addAll(piece.material().assumptions());
         }

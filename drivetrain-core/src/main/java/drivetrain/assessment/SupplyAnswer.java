@@ -131,7 +131,7 @@ public record SupplyAnswer(
     private static SupplyAnswer answer(FuelParts parts, SupplyGround ground, FuelSupply supply) {
         FuelDemand demand = ground.peakDemand();
         Outcome<SupplyPoint> capacity = supply.capacity();
-        Outcome<SupplyPoint> atPeak = supply.at(demand.volume());
+        Outcome<SupplyPoint> atPeak = supply.at(demand.volume(), capacity);
         Outcome<Suction> suction = ground.suction(parts);
         Outcome<InjectorUse> use = parts.needInjectors()
                 .then(fitted -> atPeak.map(point -> new InjectorUse(
@@ -155,7 +155,7 @@ public record SupplyAnswer(
                 atPeak,
                 use,
                 suction,
-                limits.parts(),
+                limits.parts(capacity),
                 ground.margin(),
                 rows(ground),
                 assumptions(ground, supply, capacity, use, suction),

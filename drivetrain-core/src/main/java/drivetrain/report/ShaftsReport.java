@@ -44,7 +44,9 @@ public final class ShaftsReport {
             blocks.add(new Facts(place + "Line", capital(place) + " line", facts(shaft, units)));
         }
         blocks.add(motion(answer.shafts()));
-        blocks.add(couples(answer.shafts()));
+        if (answer.shafts().stream().anyMatch(shaft -> shaft.couples().value().isPresent())) {
+            blocks.add(couples(answer.shafts()));
+        }
         return AnswerGround.report("shafts", blocks, answer);
     }
 
@@ -127,6 +129,7 @@ public final class ShaftsReport {
                 "criticalSpeed",
                 "critical speed",
                 Cell.of(answer.critical().map(critical -> Figure.of(critical.speed(), Display.ROTATION)))));
+        facts.add(greatestTorque(answer.couples()));
         facts.add(new Fact("spline", "best clocking of the spline", clocking(answer.reclocking(), units)));
         facts.addAll(pinion(answer.pinionSlope(), units));
         return facts;
@@ -216,34 +219,27 @@ public final class ShaftsReport {
                     SecondaryCouple couple = couples.joints().get(i);
                     rows.add(List.of(
                             Cell.of(place + " " + (i + 1)),
-                            Cell.of(torque(couples.torque())),
                             Cell.of(torque(couple.onDriving())),
                             Cell.of(torque(couple.onDriven())),
-                            Cell.of(torque(couple.secondOrder())),
-                            Cell.of(couples.where())));
+                            Cell.of(torque(couple.secondOrder()))));
                 }
             });
-            shaft.couples()
-                    .reason()
-                    .ifPresent(why -> rows.add(List.of(
-                            Cell.of(place),
-                            Cell.notEvaluated(why),
-                            Cell.empty(),
-                            Cell.empty(),
-                            Cell.empty(),
-                            Cell.empty())));
         }
         return new Grid(
                 "couples",
-                "Secondary couples: what the joints bend their shafts with at the greatest torque; of a single joint half is steady and half of second order",
+                "Secondary couples at the greatest torque, which bend the shafts beside each joint; of a single joint half is of second order",
                 List.of(
                         Column.ofText("joint", "joint"),
-                        Column.ofFigures("torque", "shaft torque"),
                         Column.ofFigures("driving", "driving side"),
                         Column.ofFigures("driven", "driven side"),
-                        Column.ofFigures("secondOrder", "2nd order"),
-                        Column.ofText("limitedBy", "torque limit")),
+                        Column.ofFigures("secondOrder", "2nd order")),
                 rows);
+    }
+
+    private static Fact greatestTorque(Outcome<ShaftAnswer.Couples> couples) {
+        return couples.fold(
+                known -> Fact.of("torque", "greatest torque, " + known.where(), torque(known.torque())),
+                reason -> new Fact("torque", "greatest torque", Cell.notEvaluated(reason)));
     }
 
     private static Figure torque(Torque torque) {
