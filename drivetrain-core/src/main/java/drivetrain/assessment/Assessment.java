@@ -27,6 +27,8 @@ import java.util.Set;
  * @param engine greatest torque and power of the engine
  * @param tire size and rolling circumference of the tire
  * @param shafts angles and motion of the driveshafts
+ * @param critical how near the driveshafts come to whirling
+ * @param torsion whether the driveshafts carry their greatest torque
  * @param travel the driveshafts over the travel of their axles
  * @param pull whether the engine holds the order's cruise speed
  * @param top the speed that the vehicle really reaches
@@ -48,6 +50,8 @@ public record Assessment(
         Outcome<EngineAnswer> engine,
         Outcome<TireAnswer> tire,
         Outcome<ShaftsAnswer> shafts,
+        Outcome<CriticalSpeedAnswer> critical,
+        Outcome<StrengthAnswer> torsion,
         Outcome<TravelAnswer> travel,
         Outcome<PullAnswer> pull,
         Outcome<TopAnswer> top,
@@ -76,14 +80,17 @@ public record Assessment(
         Outcome<SpeedometerAnswer> speedometer = SpeedometerAnswer.of(combination);
         Outcome<EngineAnswer> engine = EngineAnswer.of(combination);
         Outcome<TireAnswer> tire = TireAnswer.of(combination);
-        Outcome<ShaftsAnswer> shafts = ShaftsAnswer.of(combination);
         Outcome<TravelAnswer> travel = TravelAnswer.of(combination);
         Outcome<SupplyAnswer> supply = SupplyAnswer.of(combination);
-        Outcome<TankAnswer> tank = TankAnswer.of(combination);
+        Outcome<TankAnswer> tank = TankAnswer.of(combination, () -> supply);
         Outcome<GearPulls> pulls = GearPulls.of(combination);
         Outcome<PullAnswer> pull = PullAnswer.of(combination, pulls);
         Outcome<TopAnswer> top = TopAnswer.of(combination, pulls);
         Outcome<LoadsAnswer> loads = LoadsAnswer.of(combination);
+        ShaftGround ground = ShaftGround.of(combination, top, loads);
+        Outcome<ShaftsAnswer> shafts = ShaftsAnswer.of(ground);
+        Outcome<CriticalSpeedAnswer> critical = CriticalSpeedAnswer.of(ground);
+        Outcome<StrengthAnswer> torsion = StrengthAnswer.of(ground);
         Set<Finding> findings = new LinkedHashSet<>();
         findings.addAll(of(cruise));
         findings.addAll(of(engine));
@@ -91,7 +98,7 @@ public record Assessment(
         findings.add(DriveChecks.topSpeed(combination, speeds));
         findings.add(DriveChecks.axleMatch(combination));
         findings.addAll(of(speedometer));
-        findings.addAll(of(shafts));
+        findings.addAll(ShaftFindings.of(ground, shafts, critical, torsion));
         findings.addAll(of(travel));
         findings.addAll(of(pull));
         findings.addAll(of(top));
@@ -109,6 +116,8 @@ public record Assessment(
                 engine,
                 tire,
                 shafts,
+                critical,
+                torsion,
                 travel,
                 pull,
                 top,
@@ -149,6 +158,8 @@ public record Assessment(
         answers.put(Question.ENGINE, engine);
         answers.put(Question.TIRE, tire);
         answers.put(Question.SHAFTS, shafts);
+        answers.put(Question.CRITICAL, critical);
+        answers.put(Question.TORSION, torsion);
         answers.put(Question.TRAVEL, travel);
         answers.put(Question.PULL, pull);
         answers.put(Question.TOP, top);

@@ -6,19 +6,19 @@ import drivetrain.driveshaft.CriticalSpeed;
 import drivetrain.driveshaft.ShaftPlace;
 import drivetrain.driveshaft.ShaftSpeed;
 import drivetrain.driveshaft.ShaftSpeedCautions;
-import drivetrain.driveshaft.ShaftSpeedChecks;
 import drivetrain.finding.Assumption;
 import drivetrain.finding.Caution;
 import drivetrain.finding.Finding;
 import drivetrain.finding.Outcome;
-import drivetrain.finding.Source;
 import drivetrain.finding.Working;
-import drivetrain.quantity.Angle;
 import drivetrain.quantity.Display;
 import drivetrain.quantity.Figure;
+import drivetrain.tire.RollingCircumference;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * How near the driveshafts come to whirling.
@@ -28,21 +28,26 @@ import java.util.Optional;
  */
 public record CriticalSpeedAnswer(List<Shaft> shafts, List<String> missing) implements Answer {
 
-    private static final Source RULE = Source.derived("the speed of the shaft against its critical speed");
-
     /**
      * One shaft.
      *
      * @param place which axle it runs to
      * @param critical its critical speed
      * @param speeds the speeds that it reaches, by gear, then at top speed, at the tire's symbol and at cruise
+     * @param assumptions what they rest on
      * @param findings the checks
      */
-    public record Shaft(ShaftPlace place, CriticalSpeed critical, List<ShaftSpeed> speeds, List<Finding> findings) {
+    public record Shaft(
+            ShaftPlace place,
+            CriticalSpeed critical,
+            List<ShaftSpeed> speeds,
+            List<Assumption> assumptions,
+            List<Finding> findings) {
 
         /** Copies the lists. */
         public Shaft {
             speeds = List.copyOf(speeds);
+            assumptions = List.copyOf(assumptions);
             findings = List.copyOf(findings);
         }
 
@@ -70,9 +75,13 @@ public record CriticalSpeedAnswer(List<Shaft> shafts, List<String> missing) impl
      * @return the answer, or what is missing for both shafts
      */
     public static Outcome<CriticalSpeedAnswer> of(Combination combination) {
+        return of(ShaftGround.of(combination));
+    }
+
+    static Outcome<CriticalSpeedAnswer> of(ShaftGround ground) {
         return ShaftOutcomes.of(
-                combination,
-                choice -> critical(choice).map(critical -> shaft(combination, choice, critical)),
+                ground.combination(),
+                choice -> ground.critical(choice.place()).map(critical -> shaft(ground, choice, critical)),
                 CriticalSpeedAnswer::new);
     }
 
@@ -87,31 +96,35 @@ public record CriticalSpeedAnswer(List<Shaft> shafts, List<String> missing) impl
                 .then(lengths -> choice.needShaft().then(made -> ShaftWhirl.critical(choice.place(), made, lengths)));
     }
 
-    private static Shaft shaft(Combination combination, ShaftChoice choice, CriticalSpeed critical) {
+    private static Shaft shaft(ShaftGround ground, ShaftChoice choice, CriticalSpeed critical) {
+        ShaftPlace place = choice.place();
+        Combination combination = ground.combination();
         List<ShaftSpeed> speeds = new ArrayList<>();
         ReachedShaftSpeeds.atMaximum(combination).value().ifPresent(speeds::addAll);
-        ReachedShaftSpeeds.atTop(combination).value().ifPresent(speeds::add);
-        ReachedShaftSpeeds.atTireSymbol(combination).value().ifPresent(speeds::add);
-        Optional<ShaftSpeed> cruise = ReachedShaftSpeeds.atCruise(combination);
-        cruise.ifPresent(speeds::add);
-        String which = choice.place().label();
-        List<Finding> findings = new ArrayList<>();
-        findings.add(ReachedShaftSpeeds.judged(combination)
-                .fold(
-                        speed -> ShaftSpeedChecks.critical(which, critical.speed(), speed),
-                        reason -> Finding.notEvaluated(which + " shaft speed", reason, RULE)));
-        Optional<Angle> bend = ShaftLengths.greatestBend(choice);
-        cruise.ifPresent(held -> {
-            findings.add(ShaftSpeedChecks.half(which, critical.speed(), held, bend));
-            critical.bounce().ifPresent(bounce -> findings.add(ShaftSpeedChecks.bounce(which, bounce, held)));
-        });
-        return new Shaft(choice.place(), critical, speeds, findings);
+        Optional<ShaftSpeed> top = ShaftWhirl.at(ShaftSpeeds.atTop(ground), ground, place);
+        top.ifPresent(speeds::add);
+        ShaftWhirl.at(ShaftSpeeds.atTireSymbol(combination), ground, place).ifPresent(speeds::add);
+        ShaftWhirl.at(ShaftSpeeds.cruise(combination), ground, place).ifPresent(speeds::add);
+        Set<Assumption> assumptions = new LinkedHashSet<>(critical.beam().assumptions());
+        ShaftSpeeds.rolling(combination, place)
+                .value()
+                .map(RollingCircumference::assumptions)
+                .ifPresent(assumptions::addAll);
+        top.ifPresent(known -> assumptions.add(ShaftGround.TOP_SPEED));
+        if (FrontHubs.canRest(combination, place)) {
+            assumptions.add(FrontHubs.LOCKED);
+        }
+        return new Shaft(
+                place,
+                critical,
+                speeds,
+                List.copyOf(assumptions),
+                ShaftWhirl.findings(ground, place, ShaftLengths.greatestBend(choice)));
     }
 
     @Override
     public List<Assumption> assumptions() {
-        return ShaftOutcomes.assumptions(
-                shafts, shaft -> shaft.critical().beam().assumptions());
+        return ShaftOutcomes.assumptions(shafts, Shaft::assumptions);
     }
 
     @Override

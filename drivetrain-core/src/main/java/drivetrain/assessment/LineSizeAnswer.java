@@ -9,6 +9,7 @@ import drivetrain.finding.Outcome;
 import drivetrain.finding.Source;
 import drivetrain.finding.Working;
 import drivetrain.fuel.FuelCautions;
+import drivetrain.fuel.FuelHouse;
 import drivetrain.fuel.FuelSizing;
 import drivetrain.fuel.PipeFlow;
 import drivetrain.fuel.Regulator;
@@ -33,6 +34,7 @@ import java.util.Optional;
  * @param mostSuctionSpeed how fast it may flow in a suction line
  * @param feed the bores tried for the feed line
  * @param suction the bores tried for a line ahead of the pump
+ * @param speedSource who set the speed in the pressure line
  * @param assumptions what the answer rests on
  */
 public record LineSizeAnswer(
@@ -43,6 +45,7 @@ public record LineSizeAnswer(
         Speed mostSuctionSpeed,
         List<FuelSizing.Bore> feed,
         List<FuelSizing.Bore> suction,
+        Source speedSource,
         List<Assumption> assumptions)
         implements Answer {
 
@@ -69,6 +72,7 @@ public record LineSizeAnswer(
     }
 
     private static LineSizeAnswer answer(FuelParts parts, SupplyGround ground, Length length) {
+        FuelHouse house = ground.house();
         boolean returns = ground.regulator()
                 .value()
                 .filter(regulator -> regulator.layout() == Regulator.Layout.RETURN)
@@ -83,20 +87,21 @@ public record LineSizeAnswer(
                 ofPump ? pumped.orElseThrow() : ground.peakDemand().volume().times(1.0 + ground.margin());
         List<Assumption> assumptions = new ArrayList<>(ground.without("injector duty"));
         assumptions.addAll(ground.fuel().fuel().assumptions());
-        assumptions.add(speed("feed line", FuelSizing.mostSpeed(false), FuelSizing.speedSource(false)));
+        assumptions.add(speed("feed line", house.speed(false), house.source(FuelHouse.Rule.FEED_SPEED)));
         assumptions.add(Assumption.of(
                 "loss in the feed line",
-                "the feed line may cost " + FuelSizing.mostLoss().format(Pressure.PSI, 1) + " over its length",
-                FuelSizing.speedSource(false)));
-        assumptions.add(speed("line ahead of the pump", FuelSizing.mostSpeed(true), FuelSizing.speedSource(true)));
+                "the feed line may cost " + house.feedLoss().format(Pressure.PSI, 1) + " over its length",
+                house.source(FuelHouse.Rule.FEED_LOSS)));
+        assumptions.add(speed("line ahead of the pump", house.speed(true), house.source(FuelHouse.Rule.SUCTION_SPEED)));
         return new LineSizeAnswer(
                 flow,
                 ofPump,
                 length,
-                FuelSizing.mostSpeed(false),
-                FuelSizing.mostSpeed(true),
-                FuelSizing.bores(flow, length, ground.fuel(), false),
-                FuelSizing.bores(flow, length, ground.fuel(), true),
+                house.speed(false),
+                house.speed(true),
+                FuelSizing.bores(flow, length, ground.fuel(), false, house),
+                FuelSizing.bores(flow, length, ground.fuel(), true, house),
+                house.source(FuelHouse.Rule.FEED_SPEED),
                 assumptions.stream().distinct().toList());
     }
 
@@ -151,7 +156,7 @@ public record LineSizeAnswer(
         }
         return working.source(PipeFlow.SOURCE)
                 .source(FuelSizing.boreSource())
-                .source(FuelSizing.speedSource(false))
+                .source(speedSource)
                 .build();
     }
 }

@@ -110,7 +110,14 @@ final class LoadedParts {
                 slip,
                 train.transmission().inputRating());
         if (train.transferCase().isFitted()) {
-            add("transmission output", out, wheels / out, 1.0, input, slip, Optional.empty());
+            add(
+                    "transmission output",
+                    out,
+                    wheels / out,
+                    1.0,
+                    input,
+                    slip,
+                    train.transmission().outputRating());
             add(
                     "transfer case input",
                     transfer,

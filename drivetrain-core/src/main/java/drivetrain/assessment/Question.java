@@ -27,7 +27,11 @@ public enum Question {
     /** Size and rolling circumference of the tire. */
     TIRE("tire", "size and rolling circumference of the tire", TireAnswer::of),
     /** Angles and motion of the driveshafts. */
-    SHAFTS("shafts", "angles and motion of the driveshafts", ShaftsAnswer::of),
+    SHAFTS("shafts", "angles, motion and couples of the driveshafts", ShaftsAnswer::of),
+    /** How near the driveshafts come to whirling. */
+    CRITICAL("critical", "how near the driveshafts come to whirling", CriticalSpeedAnswer::of),
+    /** Whether the driveshafts carry their greatest torque. */
+    TORSION("torsion", "whether the driveshafts carry their greatest torque", StrengthAnswer::of),
     /** The driveshafts over the travel of their axles. */
     TRAVEL("travel", "length and angles of the driveshafts over the suspension travel", TravelAnswer::of),
     /** Whether the engine holds the order's cruise speed, and in which gear. */

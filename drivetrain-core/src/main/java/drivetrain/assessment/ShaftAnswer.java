@@ -1,6 +1,5 @@
 package drivetrain.assessment;
 
-import drivetrain.combination.Combination;
 import drivetrain.combination.ShaftChoice;
 import drivetrain.driveshaft.CriticalSpeed;
 import drivetrain.driveshaft.InstalledShaft;
@@ -10,16 +9,16 @@ import drivetrain.driveshaft.LineSurvey;
 import drivetrain.driveshaft.PinionSlope;
 import drivetrain.driveshaft.ReadingTolerance;
 import drivetrain.driveshaft.Reclocking;
+import drivetrain.driveshaft.SecondaryCouple;
 import drivetrain.driveshaft.ShaftPlace;
 import drivetrain.finding.Assumption;
 import drivetrain.finding.Finding;
 import drivetrain.finding.Outcome;
 import drivetrain.finding.Source;
-import drivetrain.finding.Verdict;
 import drivetrain.finding.Working;
-import drivetrain.gearing.AxleTie;
 import drivetrain.quantity.AngularSpeed;
 import drivetrain.quantity.Speed;
+import drivetrain.quantity.Torque;
 import drivetrain.tire.RollingCircumference;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -28,12 +27,13 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * One driveshaft in its line: how its joints bend, what they leave of each other, and how it is shaken at speed.
+ * One driveshaft in its line: how its joints bend, what they leave of each other, how it is shaken at speed, and what its joints do to its bearings under torque.
  *
  * @param installed the shaft in its line
  * @param survey the line as it was measured
  * @param motions how it moves at each road speed at which it is judged; or why that cannot be told
  * @param critical the critical speed with the lengths of the line, or what is missing for it
+ * @param couples the couples with which its joints bend the shafts at its greatest torque, or what is missing for them
  * @param assumptions what the answer rests on
  * @param findings the checks of angles and motion
  */
@@ -42,13 +42,14 @@ public record ShaftAnswer(
         LineSurvey survey,
         Outcome<List<Motion>> motions,
         Outcome<CriticalSpeed> critical,
+        Outcome<Couples> couples,
         List<Assumption> assumptions,
         List<Finding> findings) {
 
-    private static final Assumption HUBS_LOCKED = Assumption.flagged(
-            "front hubs",
-            "the front shaft is taken as turning with its wheels; where free-wheeling hubs are fitted and unlocked it stands still on the road",
-            Source.commonPractice("part-time four-wheel drive"));
+    private static final Assumption GREATEST_TORQUE = Assumption.flagged(
+            "secondary couples",
+            "the couples are those at the greatest torque of \"loads\", with what is assumed there; friction of the joints is left out",
+            Source.derived("balance of moments at a joint"));
     private static final Source RULE = Source.derived("torsional and inertial acceleration at the shaft's speed");
 
     /**
@@ -61,79 +62,100 @@ public record ShaftAnswer(
      */
     public record Motion(String when, Speed road, boolean held, LineMotion motion) {}
 
+    /**
+     * The couples with which the joints bend their shafts.
+     *
+     * @param torque the greatest torque of the shaft
+     * @param where what limits that torque
+     * @param joints the couples of each joint, the one at the transfer case first
+     */
+    public record Couples(Torque torque, String where, List<SecondaryCouple> joints) {
+
+        /** Copies the list. */
+        public Couples {
+            joints = List.copyOf(joints);
+        }
+    }
+
     /** Copies the lists. */
     public ShaftAnswer {
         assumptions = List.copyOf(assumptions);
         findings = List.copyOf(findings);
     }
 
-    static Outcome<ShaftAnswer> of(Combination combination, ShaftChoice choice) {
-        return choice.installed().map(installed -> answer(combination, choice, installed));
+    static Outcome<ShaftAnswer> of(ShaftGround ground, ShaftChoice choice) {
+        return choice.installed().map(installed -> answer(ground, choice, installed));
     }
 
-    private static ShaftAnswer answer(Combination combination, ShaftChoice choice, InstalledShaft installed) {
+    private static ShaftAnswer answer(ShaftGround ground, ShaftChoice choice, InstalledShaft installed) {
+        ShaftPlace place = installed.place();
         LineSurvey survey = choice.needLine().orThrow();
-        Outcome<List<Motion>> motions = motions(combination, installed);
+        Outcome<List<Motion>> motions = motions(ground, installed);
         List<Finding> findings = new ArrayList<>(LineChecks.angles(installed));
-        Outcome<CriticalSpeed> critical =
-                ShaftWhirl.critical(installed.place(), installed.shaft(), installed.lengths());
-        boolean canRest = canRest(combination, installed.place());
+        boolean canRest = FrontHubs.canRest(ground.combination(), place);
         motions.value()
                 .ifPresent(all -> all.forEach(at -> LineChecks.motion(installed, at.motion(), at.when())
-                        .forEach(finding -> findings.add(canRest ? softened(finding) : finding))));
-        ShaftWhirl.findings(installed, critical, motions.value().orElse(List.of()))
-                .forEach(finding -> findings.add(canRest ? softened(finding) : finding));
-        motions.reason()
-                .ifPresent(why -> findings.add(
-                        Finding.notEvaluated(installed.place().label() + " shaft, motion at speed", why, RULE)));
+                        .forEach(finding -> findings.add(canRest ? FrontHubs.softened(finding) : finding))));
+        findings.addAll(ShaftWhirl.findings(ground, place, Optional.of(ShaftLengths.greatestBend(installed))));
+        motions.reason().ifPresent(why -> findings.add(missing(place, why)));
+        Outcome<Couples> couples = ShaftTorques.of(ground, place).map(torque -> couples(installed, torque));
+        return new ShaftAnswer(
+                installed,
+                survey,
+                motions,
+                ground.critical(place),
+                couples,
+                assumptions(ground, installed, survey, couples),
+                findings);
+    }
+
+    private static Couples couples(InstalledShaft installed, ShaftTorques torque) {
+        return new Couples(
+                torque.torque(),
+                torque.missing().isEmpty() ? torque.where() : torque.where() + ", tire slip not known",
+                installed.couples(torque.torque()));
+    }
+
+    static Finding missing(ShaftPlace place, String reason) {
+        return Finding.notEvaluated(place.label() + " shaft, motion at speed", reason, RULE);
+    }
+
+    private static List<Assumption> assumptions(
+            ShaftGround ground, InstalledShaft installed, LineSurvey survey, Outcome<Couples> couples) {
+        ShaftPlace place = installed.place();
         Set<Assumption> assumptions = new LinkedHashSet<>(survey.assumptions());
         assumptions.addAll(installed.assumptions());
-        critical.value().ifPresent(known -> assumptions.addAll(known.beam().assumptions()));
-        ShaftSpeeds.rolling(combination, installed.place())
+        ground.critical(place)
+                .value()
+                .ifPresent(known -> assumptions.addAll(known.beam().assumptions()));
+        ShaftSpeeds.rolling(ground.combination(), place)
                 .value()
                 .map(RollingCircumference::assumptions)
                 .ifPresent(assumptions::addAll);
-        if (canRest) {
-            assumptions.add(HUBS_LOCKED);
+        if (ground.top().value().isPresent()) {
+            assumptions.add(ShaftGround.TOP_SPEED);
         }
-        return new ShaftAnswer(installed, survey, motions, critical, List.copyOf(assumptions), findings);
-    }
-
-    /** The front shaft of a part-time drive turns on the road only if its hubs are locked. */
-    private static boolean canRest(Combination combination, ShaftPlace place) {
-        return place == ShaftPlace.FRONT
-                && combination
-                        .transfer()
-                        .map(part -> part.item().tie() == AxleTie.PART_TIME)
-                        .orElse(false);
-    }
-
-    private static Finding softened(Finding finding) {
-        if (finding.verdict() != Verdict.EXCEEDED) {
-            return finding;
+        if (couples.value().isPresent()) {
+            assumptions.add(GREATEST_TORQUE);
         }
-        return new Finding(
-                finding.checked(),
-                finding.value(),
-                finding.limit(),
-                finding.margin(),
-                Verdict.MARGINAL,
-                finding.statement() + "; with free-wheeling hubs unlocked the front shaft stands still",
-                finding.rule());
+        if (FrontHubs.canRest(ground.combination(), place)) {
+            assumptions.add(FrontHubs.LOCKED);
+        }
+        return List.copyOf(assumptions);
     }
 
-    private static Outcome<List<Motion>> motions(Combination combination, InstalledShaft installed) {
+    private static Outcome<List<Motion>> motions(ShaftGround ground, InstalledShaft installed) {
         Optional<String> overbent = installed.overbent();
         if (overbent.isPresent()) {
             return Outcome.notEvaluated(overbent.get());
         }
-        List<ShaftSpeeds.Judged> speeds = ShaftSpeeds.judged(combination);
+        List<ShaftSpeeds.Judged> speeds = ShaftSpeeds.judged(ground);
         if (speeds.isEmpty()) {
             return Outcome.notEvaluated("neither a cruise speed nor a top speed is known; type cruise 65 mph");
         }
         Outcome<List<Motion>> motions = Outcome.of(List.of());
         for (ShaftSpeeds.Judged judged : speeds) {
-            Outcome<AngularSpeed> turning = ShaftSpeeds.at(combination, installed.place(), judged.road());
+            Outcome<AngularSpeed> turning = ShaftSpeeds.at(ground.combination(), installed.place(), judged.road());
             motions = motions.then(before -> turning.map(speed -> {
                 List<Motion> longer = new ArrayList<>(before);
                 longer.add(new Motion(judged.when(), judged.road(), judged.held(), installed.motionAt(speed)));
@@ -182,6 +204,7 @@ public record ShaftAnswer(
     void workInto(Working.Builder working) {
         working.from(installed.residualWorking());
         critical.value().ifPresent(known -> working.from(known.working()));
+        couples.value().ifPresent(known -> working.from(installed.couplesWorking(known.torque())));
         motions.value()
                 .ifPresent(all -> all.forEach(
                         at -> working.from(at.motion().working(installed.place().label() + " shaft " + at.when()))));

@@ -3,6 +3,7 @@ package drivetrain.assessment;
 import drivetrain.combination.Combination;
 import drivetrain.combination.Part;
 import drivetrain.driveshaft.ShaftPlace;
+import drivetrain.driveshaft.ShaftSpeed;
 import drivetrain.finding.Outcome;
 import drivetrain.gearing.AxleRatio;
 import drivetrain.gearing.HubReduction;
@@ -10,7 +11,6 @@ import drivetrain.quantity.AngularSpeed;
 import drivetrain.quantity.Speed;
 import drivetrain.tire.RollingCircumference;
 import drivetrain.tire.ServiceDescription;
-import drivetrain.tire.SpeedSymbol;
 import drivetrain.tire.Tire;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,8 +21,14 @@ final class ShaftSpeeds {
 
     private ShaftSpeeds() {}
 
-    /** A road speed at which a shaft is judged, why, and whether it is driven for long. */
-    record Judged(String when, Speed road, boolean held) {}
+    /** A road speed at which a shaft is judged: when, where that comes from, how fast, and whether it is driven for long. */
+    record Judged(String when, String where, Speed road, boolean held) {
+
+        /** The speed of a shaft there. */
+        Outcome<ShaftSpeed> of(Combination combination, ShaftPlace place) {
+            return at(combination, place, road).map(speed -> new ShaftSpeed(where, speed, held));
+        }
+    }
 
     /** How far the tires of an axle roll in a turn. */
     static Outcome<RollingCircumference> rolling(Combination combination, ShaftPlace place) {
@@ -55,29 +61,62 @@ final class ShaftSpeeds {
                                 road.toMetersPerSecond() / rolling.radius().toMeters() * ratio)));
     }
 
-    /**
-     * The road speeds at which shafts are judged: the order's cruise, and the fastest that gearing and tires allow. What power allows is not among them: a vehicle may
-     * reach less.
-     */
-    static List<Judged> judged(Combination combination) {
+    /** The road speeds at which the motion of shafts is judged: the order's cruise, and the fastest that power, gearing and tires allow. */
+    static List<Judged> judged(ShaftGround ground) {
         List<Judged> speeds = new ArrayList<>();
-        combination.cruise().ifPresent(cruise -> speeds.add(new Judged("at cruise", cruise, true)));
-        top(combination).ifPresent(top -> speeds.add(new Judged("at top speed", top, false)));
+        cruise(ground.combination()).ifPresent(speeds::add);
+        fastest(ground).ifPresent(speeds::add);
         return speeds;
     }
 
-    private static Optional<Speed> top(Combination combination) {
-        Optional<Speed> gearing = RoadSpeedsAnswer.atMaximum(combination)
-                .value()
-                .map(answer -> answer.rows().get(answer.rows().size() - 1).roadSpeed());
-        Optional<Speed> tire = combination
+    static Optional<Judged> cruise(Combination combination) {
+        return combination.cruise().map(speed -> new Judged("at cruise", "cruise", speed, true));
+    }
+
+    /** The top speed that the vehicle really reaches where that is known, else the end of its gearing; but not more than its tires may turn. */
+    static Optional<Judged> fastest(ShaftGround ground) {
+        Optional<Judged> reached = atTop(ground).or(() -> atGearing(ground.combination()));
+        Optional<Judged> tire = atTireSymbol(ground.combination());
+        boolean tireFirst = reached.isPresent()
+                && tire.isPresent()
+                && tire.get().road().isLessThan(reached.get().road());
+        return tireFirst ? tire : reached.or(() -> tire);
+    }
+
+    /** The top speed by power and gearing, where that is more than the tires may turn: the driver alone keeps the vehicle from it. */
+    static Optional<Judged> beyondTires(ShaftGround ground) {
+        Optional<Judged> tire = atTireSymbol(ground.combination());
+        return atTop(ground).filter(top -> tire.isPresent() && tire.get().road().isLessThan(top.road()));
+    }
+
+    static Optional<Judged> atTop(ShaftGround ground) {
+        return ground.top()
+                .map(top -> new Judged(
+                        "at top speed",
+                        "top speed by power and gearing in "
+                                + top.fastest().gear().label(),
+                        top.fastest().top().orThrow().speed(),
+                        false))
+                .value();
+    }
+
+    private static Optional<Judged> atGearing(Combination combination) {
+        return RoadSpeedsAnswer.atMaximum(combination)
+                .map(answer -> answer.rows().get(answer.rows().size() - 1))
+                .map(row -> new Judged(
+                        "at the end of the gearing",
+                        "engine at its maximum in " + row.gear().label(),
+                        row.roadSpeed(),
+                        false))
+                .value();
+    }
+
+    static Optional<Judged> atTireSymbol(Combination combination) {
+        return combination
                 .tire()
                 .flatMap(part -> part.item().designation().service())
                 .map(ServiceDescription::speed)
-                .map(SpeedSymbol::speed);
-        if (gearing.isEmpty() || tire.isEmpty()) {
-            return gearing.or(() -> tire);
-        }
-        return Optional.of(gearing.get().isLessThan(tire.get()) ? gearing.get() : tire.get());
+                .map(symbol ->
+                        new Judged("at the tire's limit", "tire at its speed symbol " + symbol, symbol.speed(), false));
     }
 }

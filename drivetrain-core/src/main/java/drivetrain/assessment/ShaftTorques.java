@@ -1,6 +1,5 @@
 package drivetrain.assessment;
 
-import drivetrain.combination.Combination;
 import drivetrain.driveshaft.ShaftPlace;
 import drivetrain.finding.Assumption;
 import drivetrain.finding.Outcome;
@@ -28,9 +27,9 @@ record ShaftTorques(
     }
 
     /** The torque of the shaft to an axle: what the engine can send, or what the ground can send back, whichever is less. */
-    static Outcome<ShaftTorques> of(Combination combination, ShaftPlace place) {
+    static Outcome<ShaftTorques> of(ShaftGround ground, ShaftPlace place) {
         String part = place.label() + " driveshaft";
-        return LoadsAnswer.of(combination)
+        return ground.loads()
                 .then(loads -> Outcome.of(
                                 loads.path().parts().stream()
                                         .filter(each -> each.part().equals(part))

@@ -2,7 +2,6 @@ package drivetrain.assessment;
 
 import drivetrain.driveshaft.CriticalSpeed;
 import drivetrain.driveshaft.Driveshaft;
-import drivetrain.driveshaft.InstalledShaft;
 import drivetrain.driveshaft.ShaftPlace;
 import drivetrain.driveshaft.ShaftSpeed;
 import drivetrain.driveshaft.ShaftSpeedChecks;
@@ -10,7 +9,6 @@ import drivetrain.finding.Finding;
 import drivetrain.finding.Outcome;
 import drivetrain.finding.Source;
 import drivetrain.quantity.Angle;
-import drivetrain.quantity.AngularSpeed;
 import drivetrain.quantity.Length;
 import drivetrain.refusal.Refusal;
 import drivetrain.refusal.RefusedException;
@@ -36,26 +34,54 @@ final class ShaftWhirl {
         }
     }
 
-    static List<Finding> findings(
-            InstalledShaft installed, Outcome<CriticalSpeed> critical, List<ShaftAnswer.Motion> motions) {
-        String which = installed.place().label();
-        return critical.fold(
-                known -> findings(which, known, motions, Optional.of(ShaftLengths.greatestBend(installed))),
-                reason -> List.of(Finding.notEvaluated(which + " shaft, critical speed", reason, RULE)));
+    /** The checks of a shaft against its critical speed. */
+    static List<Finding> findings(ShaftGround ground, ShaftPlace place, Optional<Angle> bend) {
+        return ground.critical(place)
+                .fold(critical -> findings(ground, place, critical, bend), reason -> List.of(missing(place, reason)));
+    }
+
+    static Finding missing(ShaftPlace place, String reason) {
+        return Finding.notEvaluated(place.label() + " shaft, critical speed", reason, RULE);
     }
 
     private static List<Finding> findings(
-            String which, CriticalSpeed critical, List<ShaftAnswer.Motion> motions, Optional<Angle> widest) {
+            ShaftGround ground, ShaftPlace place, CriticalSpeed critical, Optional<Angle> bend) {
+        String which = place.label();
         List<Finding> findings = new ArrayList<>();
-        for (ShaftAnswer.Motion at : motions) {
-            AngularSpeed turning = at.motion().speed();
-            ShaftSpeed speed = at.held() ? ShaftSpeed.held(at.when(), turning) : ShaftSpeed.reached(at.when(), turning);
-            findings.add(ShaftSpeedChecks.critical(which, critical.speed(), speed));
-            if (speed.held()) {
-                findings.add(ShaftSpeedChecks.half(which, critical.speed(), speed, widest));
-                critical.bounce().ifPresent(bounce -> findings.add(ShaftSpeedChecks.bounce(which, bounce, speed)));
+        Outcome<ShaftSpeed> fastest = fastest(ground, place);
+        findings.add(fastest.fold(
+                speed -> ShaftSpeedChecks.critical(which, critical.speed(), speed),
+                reason -> Finding.notEvaluated(which + " shaft speed", reason, RULE)));
+        at(ShaftSpeeds.beyondTires(ground), ground, place)
+                .map(speed -> ShaftSpeedChecks.critical(which, critical.speed(), speed))
+                .ifPresent(found -> findings.add(DriveChecks.leftToTheDriver(
+                        found,
+                        found.statement()
+                                + "; only the driver, who must keep below the tire's limit, keeps it from there")));
+        at(ShaftSpeeds.cruise(ground.combination()), ground, place).ifPresent(held -> {
+            if (fastest.value()
+                    .filter(most -> !most.speed().isLessThan(held.speed()))
+                    .isEmpty()) {
+                findings.add(ShaftSpeedChecks.critical(which, critical.speed(), held));
             }
-        }
-        return findings;
+            findings.add(ShaftSpeedChecks.half(which, critical.speed(), held, bend));
+            critical.bounce().ifPresent(bounce -> findings.add(ShaftSpeedChecks.bounce(which, bounce, held)));
+        });
+        return FrontHubs.canRest(ground.combination(), place)
+                ? findings.stream().map(FrontHubs::softened).toList()
+                : findings;
+    }
+
+    /** The speed up to which a shaft is judged; where no tire is chosen, that of the engine in its tallest gear. */
+    private static Outcome<ShaftSpeed> fastest(ShaftGround ground, ShaftPlace place) {
+        return Outcome.of(
+                at(ShaftSpeeds.fastest(ground), ground, place)
+                        .or(() -> ReachedShaftSpeeds.greatest(ground.combination())
+                                .value()),
+                "neither the engine with its gears nor a tire with its speed symbol tells how fast it can turn");
+    }
+
+    static Optional<ShaftSpeed> at(Optional<ShaftSpeeds.Judged> judged, ShaftGround ground, ShaftPlace place) {
+        return judged.flatMap(speed -> speed.of(ground.combination(), place).value());
     }
 }

@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The driveshafts: angles, what the joints leave of each other, motion at speed.
+ * The driveshafts: angles, what the joints leave of each other, motion at speed, couples under torque.
  *
  * @param shafts the shafts that can be answered for, the front one first
  * @param missing what is missing for a shaft of which something is chosen
@@ -32,7 +32,11 @@ public record ShaftsAnswer(List<ShaftAnswer> shafts, List<String> missing) imple
      * @return the answer, or what is missing for both shafts
      */
     public static Outcome<ShaftsAnswer> of(Combination combination) {
-        return ShaftOutcomes.of(combination, choice -> ShaftAnswer.of(combination, choice), ShaftsAnswer::new);
+        return of(ShaftGround.of(combination));
+    }
+
+    static Outcome<ShaftsAnswer> of(ShaftGround ground) {
+        return ShaftOutcomes.of(ground.combination(), choice -> ShaftAnswer.of(ground, choice), ShaftsAnswer::new);
     }
 
     @Override

@@ -13,6 +13,7 @@ import drivetrain.finding.Assumption;
 import drivetrain.finding.Caution;
 import drivetrain.finding.Finding;
 import drivetrain.finding.Outcome;
+import drivetrain.finding.Source;
 import drivetrain.finding.Verdict;
 import drivetrain.finding.Working;
 import drivetrain.quantity.Display;
@@ -34,6 +35,8 @@ import java.util.Set;
  * @param missing what is missing for a shaft of which something is chosen
  */
 public record StrengthAnswer(List<Shaft> shafts, List<String> missing) implements Answer {
+
+    private static final Source RULE = Source.derived("greatest torque of the shaft against yield and ratings");
 
     /**
      * One shaft.
@@ -84,12 +87,16 @@ public record StrengthAnswer(List<Shaft> shafts, List<String> missing) implement
      * @return the answer, or what is missing for both shafts
      */
     public static Outcome<StrengthAnswer> of(Combination combination) {
-        return ShaftOutcomes.of(combination, choice -> shaft(combination, choice), StrengthAnswer::new);
+        return of(ShaftGround.of(combination));
     }
 
-    private static Outcome<Shaft> shaft(Combination combination, ShaftChoice choice) {
+    static Outcome<StrengthAnswer> of(ShaftGround ground) {
+        return ShaftOutcomes.of(ground.combination(), choice -> shaft(ground, choice), StrengthAnswer::new);
+    }
+
+    private static Outcome<Shaft> shaft(ShaftGround ground, ShaftChoice choice) {
         return choice.needShaft()
-                .then(made -> ShaftTorques.of(combination, choice.place()).map(torque -> shaft(choice, made, torque)));
+                .then(made -> ShaftTorques.of(ground, choice.place()).map(torque -> shaft(choice, made, torque)));
     }
 
     private static Shaft shaft(ShaftChoice choice, Driveshaft made, ShaftTorques torque) {
@@ -103,7 +110,7 @@ public record StrengthAnswer(List<Shaft> shafts, List<String> missing) implement
             ShaftPiece piece = made.pieces().get(i);
             Torsion torsion = new Torsion(piece.tube(), piece.material(), torque.torque());
             pieces.add(new Piece(torsion, lengths.map(all -> all.get(index))));
-            String name = made.pieces().size() == 1 ? which : which + " piece " + (i + 1);
+            String name = which + " shaft" + (made.pieces().size() == 1 ? "" : ", piece " + (i + 1) + ",");
             findings.add(TorsionChecks.tube(name, torsion, torque.where()));
             assumptions.addAll(piece.material().assumptions());
         }
@@ -143,6 +150,10 @@ public record StrengthAnswer(List<Shaft> shafts, List<String> missing) implement
                         + torque.missing().get(),
                 beyond.get().rule()));
         return all;
+    }
+
+    static Finding missing(ShaftPlace place, String reason) {
+        return Finding.notEvaluated(place.label() + " shaft strength", reason, RULE);
     }
 
     private static Optional<Torque> least(Driveshaft made) {

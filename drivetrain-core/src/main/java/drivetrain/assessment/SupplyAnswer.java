@@ -131,7 +131,7 @@ public record SupplyAnswer(
     private static SupplyAnswer answer(FuelParts parts, SupplyGround ground, FuelSupply supply) {
         FuelDemand demand = ground.peakDemand();
         Outcome<SupplyPoint> capacity = supply.capacity();
-        Outcome<SupplyPoint> atPeak = supply.at(demand.volume());
+        Outcome<SupplyPoint> atPeak = supply.at(demand.volume(), capacity);
         Outcome<Suction> suction = ground.suction(parts);
         Outcome<InjectorUse> use = parts.needInjectors()
                 .then(fitted -> atPeak.map(point -> new InjectorUse(
@@ -155,7 +155,7 @@ public record SupplyAnswer(
                 atPeak,
                 use,
                 suction,
-                limits.parts(),
+                limits.parts(capacity),
                 ground.margin(),
                 rows(ground),
                 assumptions(ground, supply, capacity, use, suction),
@@ -213,9 +213,10 @@ public record SupplyAnswer(
         if (parts.injectors().isPresent()) {
             all.add(FuelChecks.duty(use.then(InjectorUse::duty), ground.duty(), ground.dutySource()));
         }
-        capacity.value().ifPresent(point -> all.addAll(FuelChecks.lines(supply, point)));
-        parts.returnLine().ifPresent(back -> all.add(FuelChecks.returnLine(supply, back.item(), delivered)));
-        all.add(FuelChecks.suction(suction, delivered));
+        capacity.value().ifPresent(point -> all.addAll(FuelChecks.lines(supply, point, ground.house())));
+        parts.returnLine()
+                .ifPresent(back -> all.add(FuelChecks.returnLine(supply, back.item(), delivered, ground.house())));
+        all.add(FuelChecks.suction(suction, delivered, ground.house()));
         return all;
     }
 

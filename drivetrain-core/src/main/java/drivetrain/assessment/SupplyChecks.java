@@ -3,7 +3,7 @@ package drivetrain.assessment;
 import drivetrain.combination.Combination;
 import drivetrain.finding.Finding;
 import drivetrain.finding.Outcome;
-import drivetrain.fuel.FuelChecks;
+import drivetrain.fuel.FuelHouse;
 import java.util.List;
 
 /** The findings of a fuel supply among those of the whole package. */
@@ -18,6 +18,7 @@ final class SupplyChecks {
         }
         return supply.fold(
                 SupplyAnswer::findings,
-                reason -> List.of(Finding.notEvaluated("fuel supply", reason, FuelChecks.marginSource())));
+                reason -> List.of(Finding.notEvaluated(
+                        "fuel supply", reason, combination.limits().fuel().source(FuelHouse.Rule.MARGIN))));
     }
 }

@@ -13,8 +13,8 @@ import drivetrain.finding.Source;
 import drivetrain.fuel.Consumption;
 import drivetrain.fuel.EngineKind;
 import drivetrain.fuel.FlowingFuel;
-import drivetrain.fuel.FuelChecks;
 import drivetrain.fuel.FuelDemand;
+import drivetrain.fuel.FuelHouse;
 import drivetrain.fuel.FuelSupply;
 import drivetrain.fuel.FuelSystem;
 import drivetrain.fuel.Regulator;
@@ -41,6 +41,7 @@ import java.util.List;
  * @param marginSource where the margin comes from
  * @param duty how long the injectors may be open
  * @param dutySource where the duty comes from
+ * @param house the limits of the shop
  * @param assumptions what was assumed
  */
 record SupplyGround(
@@ -54,6 +55,7 @@ record SupplyGround(
         Source marginSource,
         double duty,
         Source dutySource,
+        FuelHouse house,
         List<Assumption> assumptions) {
 
     private static final Temperature USUAL_TEMPERATURE = Temperature.ofCelsius(15.0);
@@ -76,11 +78,16 @@ record SupplyGround(
                                                 peak,
                                                 new FlowingFuel(fuel, temperature(parts)),
                                                 parts,
-                                                boost)))));
+                                                boost,
+                                                combination.limits().fuel())))));
     }
 
-    private static Temperature temperature(FuelParts parts) {
-        return parts.systemOrUnknown().temperature().orElse(USUAL_TEMPERATURE);
+    /** Fuel is no colder than the air that the order names, where its own temperature is not known. */
+    static Temperature temperature(FuelParts parts) {
+        return parts.systemOrUnknown()
+                .temperature()
+                .or(() -> parts.air().temperature())
+                .orElse(USUAL_TEMPERATURE);
     }
 
     /** Boost matters where something is measured against the manifold. */
@@ -99,31 +106,34 @@ record SupplyGround(
     }
 
     private static SupplyGround ground(
-            Engine engine, OperatingPoint peak, FlowingFuel fuel, FuelParts parts, Pressure boost) {
+            Engine engine, OperatingPoint peak, FlowingFuel fuel, FuelParts parts, Pressure boost, FuelHouse house) {
         FuelSystem system = parts.systemOrUnknown();
         List<Assumption> assumed = new ArrayList<>();
         if (system.temperature().isEmpty()) {
             assumed.add(Assumption.flagged(
                     "temperature of the fuel",
-                    "the fuel is at 15 degC, because the fuel system does not say; hot fuel is thinner and boils",
+                    "the fuel is at " + fuel.temperature().format(Temperature.CELSIUS, 0)
+                            + (parts.air().temperature().isPresent() ? ", as the air is" : "")
+                            + ", because the fuel system does not say; hot fuel is thinner and boils",
                     SILENT));
         }
+        parts.elevationAssumption().ifPresent(assumed::add);
         Consumption consumption = system.consumption()
                 .map(Consumption::of)
                 .orElseGet(() -> Consumption.full(kind(engine, system), fuel.fuel()));
         assumed.addAll(consumption.assumptions());
         blower(engine, system, assumed);
-        Source marginSource = system.margin().isPresent() ? ORDER : FuelChecks.marginSource();
-        double margin = system.margin().orElse(FuelChecks.usualMargin());
+        Source marginSource = system.margin().isPresent() ? ORDER : house.source(FuelHouse.Rule.MARGIN);
+        double margin = system.margin().orElse(house.of(FuelHouse.Rule.MARGIN).value());
         assumed.add(Assumption.of("margin", "the supply is to have " + percent(margin) + " to spare", marginSource));
-        Source dutySource = system.duty().isPresent() ? ORDER : FuelChecks.dutySource();
-        double duty = system.duty().orElse(FuelChecks.usualDuty());
+        Source dutySource = system.duty().isPresent() ? ORDER : house.source(FuelHouse.Rule.DUTY);
+        double duty = system.duty().orElse(house.of(FuelHouse.Rule.DUTY).value());
         if (parts.injectors().isPresent()) {
             assumed.add(Assumption.of(
                     "injector duty", "the injectors may be open for " + percent(duty) + " of the time", dutySource));
         }
         return new SupplyGround(
-                engine, peak, fuel, system, consumption, boost, margin, marginSource, duty, dutySource, assumed);
+                engine, peak, fuel, system, consumption, boost, margin, marginSource, duty, dutySource, house, assumed);
     }
 
     /** A driven supercharger's power is in the consumption, unless its power is given: then the consumption is that of the engine without it. */
@@ -204,8 +214,7 @@ record SupplyGround(
         return Outcome.of(
                         system.temperature(),
                         "the fuel system names no fuel temperature; add it, such as fuel at 40 degC")
-                .then(known -> Outcome.of(
-                        system.elevation(), "the fuel system names no elevation; add it, such as elevation 600 m"))
+                .then(known -> parts.needElevation())
                 .then(elevation -> parts.needFeedLine()
                         .then(line -> suctionLift(line.suction().isEmpty())
                                 .then(lift -> Suction.of(

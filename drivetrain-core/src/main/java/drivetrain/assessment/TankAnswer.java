@@ -30,6 +30,7 @@ import drivetrain.quantity.Volume;
 import drivetrain.quantity.VolumeFlow;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * The tank: how far it takes the vehicle, how much its fuel expands, how fast a return system warms it, and how much vapor it makes.
@@ -107,6 +108,10 @@ public record TankAnswer(
         return of(combination, CruisePower.of(combination).map(CruisePower::atCrank));
     }
 
+    static Outcome<TankAnswer> of(Combination combination, Supplier<Outcome<SupplyAnswer>> supply) {
+        return of(combination, CruisePower.of(combination).map(CruisePower::atCrank), supply);
+    }
+
     /**
      * Asks with the power that the cruise takes.
      *
@@ -115,12 +120,18 @@ public record TankAnswer(
      * @return the answer, or what is missing
      */
     public static Outcome<TankAnswer> of(Combination combination, Outcome<Power> cruisePower) {
-        FuelParts parts = combination.fuelParts();
-        return parts.needTank()
-                .then(tank -> parts.needFuel().map(fuel -> answer(combination, tank, fuel, cruisePower)));
+        return of(combination, cruisePower, () -> SupplyAnswer.of(combination));
     }
 
-    private static TankAnswer answer(Combination combination, Tank tank, Fuel fuel, Outcome<Power> cruisePower) {
+    private static Outcome<TankAnswer> of(
+            Combination combination, Outcome<Power> cruisePower, Supplier<Outcome<SupplyAnswer>> supply) {
+        FuelParts parts = combination.fuelParts();
+        return parts.needTank()
+                .then(tank -> parts.needFuel().map(fuel -> answer(combination, tank, fuel, cruisePower, supply.get())));
+    }
+
+    private static TankAnswer answer(
+            Combination combination, Tank tank, Fuel fuel, Outcome<Power> cruisePower, Outcome<SupplyAnswer> supply) {
         FuelSystem system = combination.fuelParts().systemOrUnknown();
         List<Assumption> assumed = new ArrayList<>(fuel.assumptions());
         Outcome<Consumption> cruise =
@@ -129,15 +140,16 @@ public record TankAnswer(
         if (range.value().isPresent()) {
             cruise.value().ifPresent(window -> assumed.addAll(window.assumptions()));
         }
-        Outcome<Mass> vapor = vapor(tank, fuel, system);
+        Outcome<Mass> vapor = vapor(tank, fuel, combination.fuelParts());
         if (vapor.value().isPresent()) {
+            combination.fuelParts().elevationAssumption().ifPresent(assumed::add);
             assumed.add(Assumption.flagged(
                     "vapor of a day",
                     "the vapor follows a model of many vehicles on a day without driving, with the tank standing "
                             + Math.round(100.0 * tank.fill().orElse(0.0)) + " % full",
                     TankVapor.source()));
         }
-        Outcome<Double> warming = warming(combination, tank, fuel);
+        Outcome<Double> warming = warming(combination, tank, fuel, supply);
         if (warming.value().isPresent()) {
             assumed.add(Assumption.of(
                     "warming of the fuel",
@@ -188,22 +200,20 @@ public record TankAnswer(
                         fuel.expand(tank.volume(), day.coldest(), day.hottest()).minus(tank.volume()));
     }
 
-    private static Outcome<Double> warming(Combination combination, Tank tank, Fuel fuel) {
-        Temperature at = combination.fuelParts().systemOrUnknown().temperature().orElse(Temperature.ofCelsius(15.0));
-        return SupplyAnswer.of(combination)
-                .then(SupplyAnswer::capacity)
+    private static Outcome<Double> warming(
+            Combination combination, Tank tank, Fuel fuel, Outcome<SupplyAnswer> supply) {
+        Temperature at = SupplyGround.temperature(combination.fuelParts());
+        return supply.then(SupplyAnswer::capacity)
                 .then(point -> Outcome.of(point.electricPower(), "the pump's current was not measured"))
                 .map(watts -> new Recirculation(
                                 watts, new FlowingFuel(fuel, at), tank.volume().times(LOW_FILL))
                         .kelvinsPerHour());
     }
 
-    private static Outcome<Mass> vapor(Tank tank, Fuel fuel, FuelSystem system) {
+    private static Outcome<Mass> vapor(Tank tank, Fuel fuel, FuelParts parts) {
         return Outcome.of(tank.day(), "the tank names no day; add it, such as day 20 degC to 34 degC")
                 .then(day -> fill(tank)
-                        .then(fill -> Outcome.of(
-                                        system.elevation(),
-                                        "the fuel system names no elevation; add it, such as elevation 600 m")
+                        .then(fill -> parts.needElevation()
                                 .then(elevation ->
                                         TankVapor.ofDay(fuel, tank.volume().times(1.0 - fill), day, elevation))));
     }

@@ -40,6 +40,26 @@ final class AirText {
         return text.strip().equalsIgnoreCase("standard") ? Air.standard() : new AirText(text).read();
     }
 
+    /** The altitude that a text names; that of the standard air is sea level. */
+    static Optional<Length> altitude(String text) {
+        if (text.strip().equalsIgnoreCase("standard")) {
+            return Optional.of(Length.ofMeters(0.0));
+        }
+        AirText reader = new AirText(text);
+        reader.read();
+        return reader.altitude;
+    }
+
+    /** The temperature that a text names by itself. */
+    static Optional<Temperature> temperature(String text) {
+        if (text.strip().equalsIgnoreCase("standard")) {
+            return Optional.empty();
+        }
+        AirText reader = new AirText(text);
+        reader.read();
+        return reader.temperature;
+    }
+
     private Air read() {
         if (words.isEmpty()) {
             throw fault("describes no air", 0, List.of());

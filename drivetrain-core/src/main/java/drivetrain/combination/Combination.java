@@ -114,7 +114,8 @@ public final class Combination {
                 parts.of(Slot.RETURN_LINE),
                 parts.of(Slot.INJECTORS),
                 parts.of(Slot.FUEL_SYSTEM),
-                parts.of(Slot.TANK));
+                parts.of(Slot.TANK),
+                FuelAir.of(specification.air()));
     }
 
     private Optional<Speed> readCruise() {

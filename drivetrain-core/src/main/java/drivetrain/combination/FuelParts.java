@@ -1,12 +1,15 @@
 package drivetrain.combination;
 
+import drivetrain.finding.Assumption;
 import drivetrain.finding.Outcome;
+import drivetrain.finding.Source;
 import drivetrain.fuel.Fuel;
 import drivetrain.fuel.FuelLine;
 import drivetrain.fuel.FuelSystem;
 import drivetrain.fuel.Injectors;
 import drivetrain.fuel.Pump;
 import drivetrain.fuel.Tank;
+import drivetrain.quantity.Length;
 import java.util.Optional;
 
 /**
@@ -19,6 +22,7 @@ import java.util.Optional;
  * @param injectors the injectors
  * @param system how it is set up
  * @param tank the tank
+ * @param air what the order's air tells
  */
 public record FuelParts(
         Optional<Part<Fuel>> fuel,
@@ -27,7 +31,11 @@ public record FuelParts(
         Optional<Part<FuelLine>> returnLine,
         Optional<Part<Injectors>> injectors,
         Optional<Part<FuelSystem>> system,
-        Optional<Part<Tank>> tank) {
+        Optional<Part<Tank>> tank,
+        FuelAir air) {
+
+    private static final Source ORDERED_AIR = Source.given("the order's air");
+    private static final double SAME_METERS = 1.0;
 
     /**
      * Tells whether anything of a fuel supply is chosen.
@@ -108,6 +116,50 @@ public record FuelParts(
      */
     public FuelSystem systemOrUnknown() {
         return system.map(Part::item).orElseGet(FuelSystem::unknown);
+    }
+
+    /**
+     * Returns the elevation above sea level for an answer that needs one.
+     *
+     * @return that of the fuel system, else the altitude of the order's air, or what to type
+     */
+    public Outcome<Length> needElevation() {
+        return Outcome.of(
+                systemOrUnknown().elevation().or(air::altitude),
+                "neither the fuel system nor the air names an elevation; add it to the fuel system, such as elevation 600 m, or type air altitude 600 m");
+    }
+
+    /**
+     * Says which elevation is taken where the fuel system and the order's air do not say the same.
+     *
+     * @return the assumption; empty where the order's air names no altitude or the same one
+     */
+    public Optional<Assumption> elevationAssumption() {
+        Optional<Length> own = systemOrUnknown().elevation();
+        Optional<Length> altitude = air.altitude();
+        if (altitude.isEmpty() || (own.isPresent() && isSame(own.get(), altitude.get()))) {
+            return Optional.empty();
+        }
+        String aloft = meters(altitude.get());
+        return Optional.of(
+                own.isEmpty()
+                        ? Assumption.of(
+                                "elevation of the fuel system",
+                                "the fuel system names no elevation: the altitude of the air, " + aloft + ", is taken",
+                                ORDERED_AIR)
+                        : Assumption.flagged(
+                                "elevation of the fuel system",
+                                "the fuel is reckoned at the fuel system's elevation of " + meters(own.get())
+                                        + ", although the order's air is at " + aloft,
+                                Source.given("the order's fuel system")));
+    }
+
+    private static boolean isSame(Length one, Length other) {
+        return Math.abs(one.minus(other).toMeters()) < SAME_METERS;
+    }
+
+    private static String meters(Length height) {
+        return height.format(Length.METER, 0) + " (" + height.format(Length.FOOT, 0) + ")";
     }
 
     /**

@@ -1,17 +1,19 @@
 package drivetrain.combination;
 
 import drivetrain.finding.Source;
+import drivetrain.fuel.FuelHouse;
 import drivetrain.quantity.DecimalText;
 import drivetrain.refusal.NearNames;
 import drivetrain.refusal.Refusal;
 import drivetrain.table.ReferenceTable;
 import drivetrain.table.TableRow;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * The limits that a shop sets for itself, each a plain number with its source. The packed ones are in {@code reference-tables/combination/house-limits.csv};
- * a shop replaces any of them in its catalog.
+ * The limits that a shop sets for itself, each a plain number with its source. The packed ones are in {@code reference-tables/combination/house-limits.csv} and, for the
+ * fuel supply, in {@code reference-tables/fuel/limits.csv}; a shop replaces any of them in its catalog.
  *
  * @param values the limits by name
  */
@@ -54,6 +56,9 @@ public record HouseLimits(Map<String, Limit> values) {
         for (TableRow row : table.rows()) {
             values.put(row.text("limit"), new Limit(row.number("value"), row.source()));
         }
+        FuelHouse.packed()
+                .values()
+                .forEach((rule, value) -> values.put(rule.key(), new Limit(value.value(), value.source())));
         return new HouseLimits(values);
     }
 
@@ -91,9 +96,24 @@ public record HouseLimits(Map<String, Limit> values) {
                             + DecimalText.shortest(get(name).value()))
                     .asException();
         }
+        FuelHouse.Rule.ofKey(name).ifPresent(rule -> rule.require(value));
         Map<String, Limit> more = new LinkedHashMap<>(values);
         more.put(name, new Limit(value, Source.given(by)));
         return new HouseLimits(more);
+    }
+
+    /**
+     * Returns the limits of a fuel supply.
+     *
+     * @return those of the shop, where it has set some
+     */
+    public FuelHouse fuel() {
+        Map<FuelHouse.Rule, FuelHouse.Value> own = new EnumMap<>(FuelHouse.Rule.class);
+        for (FuelHouse.Rule rule : FuelHouse.Rule.values()) {
+            Limit limit = get(rule.key());
+            own.put(rule, new FuelHouse.Value(limit.value(), limit.source()));
+        }
+        return new FuelHouse(own);
     }
 
     private drivetrain.refusal.RefusedException unknown(String name) {

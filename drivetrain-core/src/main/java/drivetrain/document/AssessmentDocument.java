@@ -81,6 +81,8 @@ public final class AssessmentDocument {
         answer(answers, Question.ENGINE, assessment.engine(), AnswerTree::engine);
         answer(answers, Question.TIRE, assessment.tire(), AnswerTree::tire);
         answer(answers, Question.SHAFTS, assessment.shafts(), ShaftTree::shafts);
+        answer(answers, Question.CRITICAL, assessment.critical(), ShaftTree::critical);
+        answer(answers, Question.TORSION, assessment.torsion(), ShaftTree::torsion);
         answer(answers, Question.TRAVEL, assessment.travel(), ShaftTree::travel);
         answer(answers, Question.PULL, assessment.pull(), RoadAnswerTree::pull);
         answer(answers, Question.TOP, assessment.top(), RoadAnswerTree::top);

@@ -1,7 +1,9 @@
 package drivetrain.document;
 
+import drivetrain.assessment.CriticalSpeedAnswer;
 import drivetrain.assessment.ShaftAnswer;
 import drivetrain.assessment.ShaftsAnswer;
+import drivetrain.assessment.StrengthAnswer;
 import drivetrain.assessment.TravelAnswer;
 import drivetrain.driveshaft.CriticalSpeed;
 import drivetrain.driveshaft.InstalledShaft;
@@ -32,9 +34,63 @@ final class ShaftTree {
                 .with("residual", installed.residual().equivalentAngle(), Display.JOINT_ANGLE)
                 .withOutcome("criticalSpeed", answer.critical().map(CriticalSpeed::speed), Display.ROTATION)
                 .withOutcome(
-                        "motions",
-                        answer.motions(),
-                        (into, motions) -> into.withList("at", motions, ShaftTree::motion));
+                        "motions", answer.motions(), (into, motions) -> into.withList("at", motions, ShaftTree::motion))
+                .withOutcome("couples", answer.couples(), ShaftTree::couples);
+    }
+
+    private static void couples(FigureTree tree, ShaftAnswer.Couples couples) {
+        tree.with("torque", couples.torque(), Display.TORQUE)
+                .with("limitedBy", couples.where())
+                .withList(
+                        "joints",
+                        couples.joints(),
+                        (into, couple) -> into.with("onDriving", couple.onDriving(), Display.TORQUE)
+                                .with("onDriven", couple.onDriven(), Display.TORQUE)
+                                .with("secondOrder", couple.secondOrder(), Display.TORQUE));
+    }
+
+    static void critical(FigureTree tree, CriticalSpeedAnswer answer) {
+        tree.withList(
+                        "shafts",
+                        answer.shafts(),
+                        (into, shaft) -> into.with("place", shaft.place().label())
+                                .with("criticalSpeed", shaft.critical().speed(), Display.ROTATION)
+                                .withList(
+                                        "modes",
+                                        shaft.critical().modes(),
+                                        (each, mode) -> each.with("frequency", mode.frequency(), Display.FREQUENCY)
+                                                .with("bends", mode.isBending()))
+                                .withList(
+                                        "reached",
+                                        shaft.speeds(),
+                                        (each, speed) -> each.with("where", speed.where())
+                                                .with("shaftSpeed", speed.speed(), Display.ROTATION)
+                                                .with("share", shaft.fraction(speed))))
+                .with("missing", answer.missing());
+    }
+
+    static void torsion(FigureTree tree, StrengthAnswer answer) {
+        tree.withList(
+                        "shafts",
+                        answer.shafts(),
+                        (into, shaft) -> into.with("place", shaft.place().label())
+                                .with("torque", shaft.torque(), Display.TORQUE)
+                                .with("limitedBy", shaft.where())
+                                .withList("pieces", shaft.pieces(), ShaftTree::twisted))
+                .with("missing", answer.missing());
+    }
+
+    private static void twisted(FigureTree tree, StrengthAnswer.Piece piece) {
+        tree.with("shearStress", piece.torsion().stress(), Display.STRESS)
+                .withOptional(
+                        "twist",
+                        piece.length().map(piece.torsion()::twist),
+                        (into, twist) -> into.with("twist", twist, Display.JOINT_ANGLE))
+                .withOptional(
+                        "yieldTorque",
+                        piece.torsion().yieldTorque(),
+                        (into, torque) -> into.with("yieldTorque", torque, Display.TORQUE));
+        piece.torsion().factor().ifPresent(factor -> tree.with("factor", factor));
     }
 
     private static List<Angle> angles(InstalledShaft installed) {

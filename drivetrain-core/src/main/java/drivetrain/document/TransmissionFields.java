@@ -27,7 +27,15 @@ final class TransmissionFields {
 
     static final PartReader<Transmission> READER = PartReader.of(
             PartKind.TRANSMISSION,
-            List.of("gears", "reverse", "coupling", "converter", "efficiency", "inputRating", "clutchRating"),
+            List.of(
+                    "gears",
+                    "reverse",
+                    "coupling",
+                    "converter",
+                    "efficiency",
+                    "inputRating",
+                    "clutchRating",
+                    "outputRating"),
             TransmissionFields::transmission);
 
     private static final int MOST_GEARS = 100;
@@ -63,7 +71,8 @@ final class TransmissionFields {
                 fields.optional("reverse", value -> value.literalOrNumber(Ratio::parse)),
                 coupling(fields),
                 fields.optional("efficiency", TransmissionFields::efficiency),
-                rating(fields, "inputRating"));
+                rating(fields, "inputRating"),
+                rating(fields, "outputRating"));
     }
 
     /** Reads a torque rating of any part. */

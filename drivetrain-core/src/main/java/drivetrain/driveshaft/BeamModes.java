@@ -15,8 +15,8 @@ final class BeamModes {
     static final int MOST = 6;
 
     private static final int MOST_ROUNDS = 200;
-    /** Relative change of the squared frequency at which a round ends the search. */
-    private static final double STILL = 1e-9;
+    /** Relative change of the squared frequency at which a round ends the search; each round makes it hundreds of times smaller, so that far less is left. */
+    private static final double STILL = 1e-7;
 
     /** The first deflection of this share of the greatest is counted positive. */
     private static final double FIRST_LOBE = 0.01;

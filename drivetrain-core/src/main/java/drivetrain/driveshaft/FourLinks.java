@@ -24,11 +24,16 @@ public record FourLinks(LinkPair lower, LinkPair upper, Optional<PanhardRod> pan
 
     @Override
     public AxlePose pose(double heave, double roll) {
+        return walk().pose(heave, roll);
+    }
+
+    @Override
+    public AxleWalk walk() {
         LinkSystem system = new LinkSystem();
         lower.addTo(system);
         upper.addTo(system);
         panhard.ifPresent(rod -> rod.addTo(system));
-        return system.pose(heave, roll);
+        return system::pose;
     }
 
     @Override

@@ -131,6 +131,40 @@ public record InstalledShaft(ShaftPlace place, Driveshaft shaft, ShaftLine line)
     }
 
     /**
+     * Returns the couples with which the joints bend their shafts under a torque.
+     *
+     * @param torque the torque of the shaft, greater than zero
+     * @return the couples of each joint, the one at the transfer case first, with the transfer case driving
+     * @throws drivetrain.refusal.RefusedException if the torque is not greater than zero
+     */
+    public List<SecondaryCouple> couples(Torque torque) {
+        List<SecondaryCouple> couples = new ArrayList<>();
+        for (int i = 0; i < line.jointCount(); i++) {
+            couples.add(
+                    shaft.joints().get(i).isDouble()
+                            ? SecondaryCouple.ofDouble(torque, line.angle(i))
+                            : SecondaryCouple.of(torque, line.angle(i)));
+        }
+        return couples;
+    }
+
+    /**
+     * Works the couples of the joints out.
+     *
+     * @param torque the torque of the shaft, greater than zero
+     * @return inputs, formulas and results of each joint
+     * @throws drivetrain.refusal.RefusedException if the torque is not greater than zero
+     */
+    public Working couplesWorking(Torque torque) {
+        Working.Builder working = Working.of("secondary couples of the " + place.label() + " shaft");
+        List<SecondaryCouple> couples = couples(torque);
+        for (int i = 0; i < couples.size(); i++) {
+            working.from(couples.get(i).working(place.label() + " joint " + (i + 1), torque, line.angle(i)));
+        }
+        return working.build();
+    }
+
+    /**
      * Tells which joint bends further than its maker allows; a shaft with one cannot be answered for in motion.
      *
      * @return a phrase that names the joint with both angles, or empty if every joint is within its rating

@@ -32,10 +32,15 @@ public record RadiusArms(Position pivots, Optional<PanhardRod> panhard, AxleTrav
 
     @Override
     public AxlePose pose(double heave, double roll) {
+        return walk().pose(heave, roll);
+    }
+
+    @Override
+    public AxleWalk walk() {
         LinkSystem system =
                 new LinkSystem().bush(SuspensionPoint.side(pivots, 1.0)).bush(SuspensionPoint.side(pivots, -1.0));
         panhard.ifPresent(rod -> rod.addTo(system));
-        return system.pose(heave, roll);
+        return system::pose;
     }
 
     @Override

@@ -67,6 +67,11 @@ public record ShaftLaminate(Pressure modulus, Pressure shearModulus, Density den
     }
 
     @Override
+    public String strengthMissing() {
+        return "the strength of the laminate is not given; ask the maker of the tube and add it, such as strength 120 MPa";
+    }
+
+    @Override
     public double shearCoefficient(Tube tube) {
         return THIN_TUBE;
     }

@@ -3,7 +3,6 @@ package drivetrain.driveshaft;
 import drivetrain.quantity.Angle;
 import drivetrain.quantity.Length;
 import drivetrain.refusal.Refusal;
-import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 
@@ -17,17 +16,17 @@ public final class ShaftLine {
     /** Sine of the angle below which a joint has no plane. */
     private static final double STRAIGHT = 1e-12;
 
-    private final List<Vector3D> centers;
-    private final List<Vector3D> axes;
+    private final Vector3D[] centers;
+    private final Vector3D[] axes;
 
-    private ShaftLine(List<Vector3D> centers, List<Vector3D> axes) {
-        this.centers = List.copyOf(centers);
-        this.axes = List.copyOf(axes);
+    private ShaftLine(Vector3D[] centers, Vector3D[] axes) {
+        this.centers = centers;
+        this.axes = axes;
     }
 
     /** Makes a line from its joint centers and the unit vectors of output and pinion; refuses what cannot be built. */
     static ShaftLine of(List<Vector3D> centers, Vector3D output, Vector3D pinion) {
-        ShaftLine line = connect(centers, output, pinion);
+        ShaftLine line = connect(centers.toArray(Vector3D[]::new), output, pinion);
         for (int i = 0; i < line.jointCount(); i++) {
             requireBend(line, i);
         }
@@ -46,50 +45,59 @@ public final class ShaftLine {
         }
     }
 
-    private static ShaftLine connect(List<Vector3D> centers, Vector3D output, Vector3D pinion) {
-        List<Vector3D> axes = new ArrayList<>();
-        axes.add(output);
-        for (int i = 1; i < centers.size(); i++) {
-            Vector3D span = centers.get(i).subtract(centers.get(i - 1));
-            double length = span.getNorm();
-            if (length < SHORTEST || length > LONGEST) {
-                throw Refusal.of(
-                                "shaft " + i,
-                                String.format(java.util.Locale.ROOT, "%.1f mm", 1000.0 * length),
-                                length < 1e-6
-                                        ? "has no length: the joint centers coincide"
-                                        : "cannot be the distance of two joint centers")
-                        .allowing("50 mm to 5 m between joint centers")
-                        .asException();
-            }
-            axes.add(span.scalarMultiply(1.0 / length));
+    private static ShaftLine connect(Vector3D[] centers, Vector3D output, Vector3D pinion) {
+        Vector3D[] axes = new Vector3D[centers.length + 1];
+        axes[0] = output;
+        for (int i = 1; i < centers.length; i++) {
+            axes[i] = axis(centers, i);
         }
-        axes.add(pinion);
+        axes[centers.length] = pinion;
         return new ShaftLine(centers, axes);
     }
 
-    /** The same line with the axle moved; nothing is refused, so that a sweep over a travel can go on. */
+    /** The axis of a piece, counted from 1. */
+    private static Vector3D axis(Vector3D[] centers, int i) {
+        Vector3D span = centers[i].subtract(centers[i - 1]);
+        double length = span.getNorm();
+        if (length < SHORTEST || length > LONGEST) {
+            throw Refusal.of(
+                            "shaft " + i,
+                            String.format(java.util.Locale.ROOT, "%.1f mm", 1000.0 * length),
+                            length < 1e-6
+                                    ? "has no length: the joint centers coincide"
+                                    : "cannot be the distance of two joint centers")
+                    .allowing("50 mm to 5 m between joint centers")
+                    .asException();
+        }
+        return span.scalarMultiply(1.0 / length);
+    }
+
+    /** The same line with the axle moved; no bend is refused, so that a sweep over a travel can go on. */
     ShaftLine withPinion(Vector3D center, Vector3D axis) {
-        List<Vector3D> moved = new ArrayList<>(centers);
-        moved.set(moved.size() - 1, center);
-        return connect(moved, axes.get(0), axis);
+        int last = centers.length - 1;
+        Vector3D[] moved = centers.clone();
+        moved[last] = center;
+        Vector3D[] turned = axes.clone();
+        turned[last] = axis(moved, last);
+        turned[last + 1] = axis;
+        return new ShaftLine(moved, turned);
     }
 
     /** The same line with the pinion's axis turned about its joint center. */
     ShaftLine withPinionAxis(Vector3D axis) {
-        return withPinion(centers.get(centers.size() - 1), axis);
+        return withPinion(centers[centers.length - 1], axis);
     }
 
     Vector3D pinionAxis() {
-        return axes.get(axes.size() - 1);
+        return axes[axes.length - 1];
     }
 
     Vector3D pinionCenter() {
-        return centers.get(centers.size() - 1);
+        return centers[centers.length - 1];
     }
 
     Vector3D axis(int element) {
-        return axes.get(element);
+        return axes[element];
     }
 
     /**
@@ -98,7 +106,7 @@ public final class ShaftLine {
      * @return 2 or 3
      */
     public int jointCount() {
-        return centers.size();
+        return centers.length;
     }
 
     /**
@@ -112,7 +120,7 @@ public final class ShaftLine {
     }
 
     double span(int piece) {
-        return centers.get(piece + 1).distance(centers.get(piece));
+        return centers[piece + 1].distance(centers[piece]);
     }
 
     /**
@@ -127,8 +135,8 @@ public final class ShaftLine {
 
     /** The angle by atan2 of sine and cosine, which is right for straight joints too. */
     double bend(int joint) {
-        Vector3D before = axes.get(joint);
-        Vector3D after = axes.get(joint + 1);
+        Vector3D before = axes[joint];
+        Vector3D after = axes[joint + 1];
         return Math.atan2(before.crossProduct(after).getNorm(), before.dotProduct(after));
     }
 
@@ -139,8 +147,7 @@ public final class ShaftLine {
      * @return the slope, positive where the axis falls toward the axle
      */
     public Angle slope(int element) {
-        return Angle.ofRadians(
-                -Math.asin(Math.max(-1.0, Math.min(1.0, axes.get(element).getZ()))));
+        return Angle.ofRadians(-Math.asin(Math.max(-1.0, Math.min(1.0, axes[element].getZ()))));
     }
 
     /**
@@ -165,7 +172,7 @@ public final class ShaftLine {
     }
 
     double turn(int piece) {
-        Vector3D axis = axes.get(piece + 1);
+        Vector3D axis = axes[piece + 1];
         Vector3D first = normal(piece);
         Vector3D second = normal(piece + 1);
         return Math.atan2(first.crossProduct(second).dotProduct(axis), first.dotProduct(second));
@@ -173,8 +180,8 @@ public final class ShaftLine {
 
     /** A normal of a joint's plane; where the joint is straight, that of the joint before it carried on along the common axis. */
     private Vector3D normal(int joint) {
-        Vector3D axis = axes.get(joint + 1);
-        Vector3D normal = axes.get(joint).crossProduct(axis);
+        Vector3D axis = axes[joint + 1];
+        Vector3D normal = axes[joint].crossProduct(axis);
         if (normal.getNorm() > STRAIGHT) {
             return normal;
         }

@@ -57,6 +57,13 @@ public sealed interface ShaftMaterial permits ShaftMetal, ShaftLaminate {
     Optional<Pressure> shearStrength();
 
     /**
+     * Returns what to tell of the material where its strength is not known.
+     *
+     * @return a phrase that names what is missing and what to write, to stand behind "not evaluated because"
+     */
+    String strengthMissing();
+
+    /**
      * Returns Timoshenko's shear coefficient of a tube of this material.
      *
      * @param tube the tube

@@ -80,6 +80,17 @@ public record ShaftMetal(
         return yield.map(strength -> strength.dividedBy(Math.sqrt(3.0)));
     }
 
+    @Override
+    public String strengthMissing() {
+        if (name.isEmpty()) {
+            return "the yield strength of the material is not given; add it, such as yield 350 MPa";
+        }
+        List<String> grades = StockMaterials.gradesOf(name);
+        return "which " + name + " it is was not said; "
+                + (grades.isEmpty() ? "" : "name the grade bought, " + String.join(", ", grades) + ", or ")
+                + "write it out with the yield of its certificate";
+    }
+
     /**
      * Returns Cowper's coefficient for a hollow circular section.
      *

@@ -197,6 +197,7 @@ public record ShaftTravel(
 
         private final InstalledShaft installed;
         private final Suspension suspension;
+        private final AxleWalk walk;
         private final AxleTravel travel;
         private final Vector3D pinion;
         private final Vector3D center;
@@ -210,6 +211,7 @@ public record ShaftTravel(
         Sweep(InstalledShaft installed, Suspension suspension) {
             this.installed = installed;
             this.suspension = suspension;
+            this.walk = suspension.walk();
             this.travel = suspension.travel();
             this.pinion = travel.pinion().vector();
             this.center = installed.line().pinionCenter();
@@ -233,7 +235,7 @@ public record ShaftTravel(
         }
 
         private AxlePose pose(double left, double right) {
-            return suspension.pose(travel.heave(left, right), travel.roll(left, right));
+            return walk.pose(travel.heave(left, right), travel.roll(left, right));
         }
 
         void visit(double left, double right) {

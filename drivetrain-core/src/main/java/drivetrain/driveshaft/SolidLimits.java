@@ -57,7 +57,8 @@ final class SolidLimits {
                         subject,
                         DecimalText.significant(number, 12) + " " + unit.symbol(),
                         "is not that of a shaft material: is the unit the right one?")
-                .allowing(DecimalText.shortest(least) + " to " + DecimalText.shortest(most) + " " + unit.symbol())
+                .allowing(DecimalText.shortest(least) + " to " + DecimalText.shortest(most) + " " + unit.symbol()
+                        + "; see which unit the data sheet means")
                 .asException();
     }
 }

@@ -64,4 +64,18 @@ public final class StockMaterials {
                 .<ShaftMaterial>map(metal -> metal)
                 .findFirst();
     }
+
+    /**
+     * Lists the grades of a metal whose name alone tells no strength.
+     *
+     * @param name the name, such as {@code steel}
+     * @return the names of the grades with a yield strength, such as {@code steel-4130}, in the order of the table
+     */
+    static List<String> gradesOf(String name) {
+        return all().stream()
+                .filter(metal ->
+                        metal.name().startsWith(name + "-") && metal.yield().isPresent())
+                .map(ShaftMetal::name)
+                .toList();
+    }
 }

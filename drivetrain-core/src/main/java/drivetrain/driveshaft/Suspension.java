@@ -49,6 +49,15 @@ public sealed interface Suspension permits RadiusArms, FourLinks, LeafSprings {
     AxlePose pose(double heave, double roll);
 
     /**
+     * Starts a walk over the travel, which finds its way faster from place to place than from ride height to each.
+     *
+     * @return what tells where the axle stands; not for use by several threads
+     */
+    default AxleWalk walk() {
+        return this::pose;
+    }
+
+    /**
      * Returns what is taken for granted about the guidance of the axle.
      *
      * @return the assumptions

@@ -84,6 +84,15 @@ public record Torsion(Tube tube, ShaftMaterial material, Torque torque) {
     }
 
     /**
+     * Returns what to tell of the material so that its strength is known.
+     *
+     * @return a phrase to stand behind "not evaluated because", for a material whose strength is not known
+     */
+    public String strengthMissing() {
+        return material.strengthMissing();
+    }
+
+    /**
      * Works stress, twist and factor out.
      *
      * @param length the length of the tube; empty leaves the twist out

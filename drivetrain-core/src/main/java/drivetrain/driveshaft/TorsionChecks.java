@@ -15,20 +15,16 @@ public final class TorsionChecks {
     /**
      * Holds a torque against the yield of the tube.
      *
-     * @param which which shaft, such as {@code rear}
+     * @param which which shaft, such as {@code rear shaft}
      * @param torsion tube, material and torque
      * @param where what limits the torque, such as {@code engine limited in 1st low}
      * @return met with the wanted factor to spare, marginal with less, exceeded beyond yield; not evaluated where the strength is not known
      */
     public static Finding tube(String which, Torsion torsion, String where) {
-        String checked = which + " shaft tube, " + where;
+        String checked = which + " tube, " + where;
         ShaftSpeedLimits.Limit wanted = ShaftSpeedLimits.yieldFactor();
         if (torsion.yieldTorque().isEmpty()) {
-            return Finding.notEvaluated(
-                    checked,
-                    "the strength of " + torsion.material().text()
-                            + " depends on the tube bought; write the material out with its yield, or name one of the table that has it",
-                    wanted.source());
+            return Finding.notEvaluated(checked, torsion.strengthMissing(), wanted.source());
         }
         Torque yield = torsion.yieldTorque().get();
         Torque allowed = yield.dividedBy(wanted.value());

@@ -31,7 +31,7 @@ public record Tube(Length diameter, Length wall) {
         wall.requirePositive("tube wall");
         if (wall.toMeters() > diameter.toMeters() / 2.0) {
             throw Refusal.of("tube wall", wall.toString(), "is more than the radius of the tube")
-                    .allowing("at most half of the diameter of " + diameter)
+                    .allowing("up to " + diameter.dividedBy(2.0).format(Length.MILLIMETER, 2))
                     .asException();
         }
     }

@@ -1,6 +1,8 @@
 package drivetrain.fuel;
 
+import drivetrain.finding.Assumption;
 import drivetrain.finding.Outcome;
+import drivetrain.finding.Source;
 import drivetrain.quantity.Current;
 import drivetrain.quantity.Pressure;
 import drivetrain.quantity.Voltage;
@@ -72,5 +74,24 @@ record ElectricFeed(Pump pump, Voltage supply, Optional<Wire> wire) {
             return band.lowest();
         }
         return pressure.isGreaterThan(band.highest()) ? band.highest() : pressure;
+    }
+
+    /** What the voltage at the pump rests on. */
+    Assumption assumption(SupplyPoint point) {
+        if (wire.isEmpty()) {
+            return Assumption.flagged(
+                    "voltage at the pump",
+                    "the voltage is taken as that at the pump; what its wires cost is not counted, because they are not given",
+                    Source.given("the order's fuel system"));
+        }
+        return point.current().isEmpty()
+                ? Assumption.flagged(
+                        "voltage at the pump",
+                        "the pump's current was not measured, so that the loss in its wires is not counted",
+                        Source.given("the pump's data"))
+                : Assumption.of(
+                        "wires of the pump",
+                        "the wires are copper at 20 degC, the same way there and back; hot copper, switches and plugs cost more",
+                        Wire.RESISTIVITY);
     }
 }

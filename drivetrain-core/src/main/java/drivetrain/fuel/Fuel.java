@@ -110,9 +110,19 @@ public record Fuel(
         return volume.times(densityAt(from).ratioTo(densityAt(to)));
     }
 
+    /**
+     * Tells whether the properties of fuels are known at a temperature.
+     *
+     * @param temperature the temperature
+     * @return true from -40 to 90 degC
+     */
+    public static boolean isCarried(Temperature temperature) {
+        return FuelLimit.of("fuel-temperature").contains(temperature.toCelsius());
+    }
+
     static Temperature requireCarried(Temperature temperature) {
         FuelLimit range = FuelLimit.of("fuel-temperature");
-        if (!range.contains(temperature.toCelsius())) {
+        if (!isCarried(temperature)) {
             throw Refusal.of("fuel temperature", temperature.format(Temperature.CELSIUS, 1), "is out of range")
                     .allowing((int) range.least() + " degC to " + (int) range.most() + " degC")
                     .asException();

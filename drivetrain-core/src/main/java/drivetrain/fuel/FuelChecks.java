@@ -27,42 +27,6 @@ public final class FuelChecks {
     private FuelChecks() {}
 
     /**
-     * Returns the margin that a supply should have where the order names none.
-     *
-     * @return the margin as a fraction
-     */
-    public static double usualMargin() {
-        return FuelLimit.of("demand-margin").most();
-    }
-
-    /**
-     * Returns where the usual margin comes from.
-     *
-     * @return the source
-     */
-    public static Source marginSource() {
-        return FuelLimit.of("demand-margin").source();
-    }
-
-    /**
-     * Returns how long injectors may be open where the order does not say.
-     *
-     * @return the duty as a fraction
-     */
-    public static double usualDuty() {
-        return FuelLimit.of("injector-duty").most();
-    }
-
-    /**
-     * Returns where the usual duty comes from.
-     *
-     * @return the source
-     */
-    public static Source dutySource() {
-        return FuelLimit.of("injector-duty").source();
-    }
-
-    /**
      * Checks the pump's flow through its lines against the demand and the margin.
      *
      * @param voltage the voltage of the supply, for the words
@@ -135,12 +99,12 @@ public final class FuelChecks {
      *
      * @param supply the supply
      * @param point the supply at work
+     * @param house the limits of the shop
      * @return the findings
      */
-    public static List<Finding> lines(FuelSupply supply, SupplyPoint point) {
+    public static List<Finding> lines(FuelSupply supply, SupplyPoint point, FuelHouse house) {
         List<Finding> findings = new ArrayList<>();
-        FuelLimit loss = FuelLimit.of("feed-loss");
-        Pressure most = Pressure.ofKilopascals(loss.most());
+        Pressure most = house.feedLoss();
         boolean kept = !point.feedLoss().isGreaterThan(most);
         findings.add(Finding.of(
                 "loss in the feed line",
@@ -151,22 +115,22 @@ public final class FuelChecks {
                 kept
                         ? "the feed line costs little"
                         : "the feed line costs more than it should; a wider bore spares the pump",
-                loss.source()));
+                house.source(FuelHouse.Rule.FEED_LOSS)));
         workingPressure(supply, point).ifPresent(findings::add);
         if (supply.wire().isPresent() && point.current().isPresent()) {
-            FuelLimit wires = FuelLimit.of("wire-loss");
+            Voltage wires = house.wireLoss();
             Voltage lost = supply.voltage().minus(point.voltage());
-            boolean thick = lost.toVolts() <= wires.most();
+            boolean thick = !lost.isGreaterThan(wires);
             findings.add(Finding.of(
                     "voltage lost in the pump's wires",
                     Figure.of(lost, Display.VOLTAGE),
-                    Figure.of(Voltage.ofVolts(wires.most()), Display.VOLTAGE),
-                    Figure.of(Voltage.ofVolts(wires.most()).minus(lost), Display.VOLTAGE),
+                    Figure.of(wires, Display.VOLTAGE),
+                    Figure.of(wires.minus(lost), Display.VOLTAGE),
                     thick ? Verdict.MET : Verdict.MARGINAL,
                     thick
                             ? "the pump's wires are thick enough"
                             : "the pump's wires cost voltage, and with it flow; thicker wires or a relay near the pump help",
-                    wires.source()));
+                    house.source(FuelHouse.Rule.WIRE_LOSS)));
         }
         return List.copyOf(findings);
     }
@@ -195,14 +159,15 @@ public final class FuelChecks {
      * @param supply the supply
      * @param back the return line
      * @param flow the flow of the pump, or why it is not known
+     * @param house the limits of the shop
      * @return the finding
      */
-    public static Finding returnLine(FuelSupply supply, FuelLine back, Outcome<VolumeFlow> flow) {
+    public static Finding returnLine(FuelSupply supply, FuelLine back, Outcome<VolumeFlow> flow, FuelHouse house) {
         String checked = "loss in the return line at idle";
-        FuelLimit limit = FuelLimit.of("return-loss");
-        Pressure most = Pressure.ofKilopascals(limit.most());
+        Source rule = house.source(FuelHouse.Rule.RETURN_LOSS);
+        Pressure most = house.returnLoss();
         if (supply.regulator().layout() == Regulator.Layout.RETURNLESS) {
-            return Finding.notEvaluated(checked, "a returnless system sends nothing back", limit.source());
+            return Finding.notEvaluated(checked, "a returnless system sends nothing back", rule);
         }
         return flow.map(all -> back.feedLoss(all, supply.fuel()))
                 .fold(
@@ -217,9 +182,9 @@ public final class FuelChecks {
                                     kept
                                             ? "the return line lets the regulator work"
                                             : "the return line is narrow: at idle it can lift the rail above the regulator's setting",
-                                    limit.source());
+                                    rule);
                         },
-                        reason -> Finding.notEvaluated(checked, reason, limit.source()));
+                        reason -> Finding.notEvaluated(checked, reason, rule));
     }
 
     /**
@@ -227,11 +192,12 @@ public final class FuelChecks {
      *
      * @param suction the suction side, or why it is not looked at
      * @param flow the flow through the pump, or why it is not known
+     * @param house the limits of the shop
      * @return the finding
      */
-    public static Finding suction(Outcome<Suction> suction, Outcome<VolumeFlow> flow) {
-        FuelLimit limit = FuelLimit.of("suction-margin");
-        Pressure least = Pressure.ofKilopascals(limit.least());
+    public static Finding suction(Outcome<Suction> suction, Outcome<VolumeFlow> flow, FuelHouse house) {
+        Source rule = house.source(FuelHouse.Rule.BOILING);
+        Pressure least = house.boiling();
         return suction.then(side -> flow.map(side::margin))
                 .fold(
                         margin -> {
@@ -245,9 +211,9 @@ public final class FuelChecks {
                                     Figure.of(margin.minus(least), Display.GAUGE_PRESSURE),
                                     verdict,
                                     suctionWords(verdict),
-                                    limit.source());
+                                    rule);
                         },
-                        reason -> Finding.notEvaluated(SUCTION, reason, limit.source()));
+                        reason -> Finding.notEvaluated(SUCTION, reason, rule));
     }
 
     private static String suctionWords(Verdict verdict) {

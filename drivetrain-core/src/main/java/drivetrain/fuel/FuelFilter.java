@@ -22,6 +22,7 @@ public record FuelFilter(String name, Pressure loss, VolumeFlow flow) {
             "the filter is clean and its loss is in proportion to the flow; a loaded filter costs several times more",
             Source.derived("laminar flow through a fine medium, Darcy's law"));
 
+    private static final Pressure NO_LOSS = Pressure.ofPascals(0.0);
     private static final Pressure MOST_LOSS = Pressure.ofBar(2.0);
     private static final VolumeFlow LEAST_FLOW = VolumeFlow.ofLitersPerHour(1.0);
     private static final String ALLOWED = "a loss at a flow, such as filter 8 kPa at 200 L/h";
@@ -35,7 +36,7 @@ public record FuelFilter(String name, Pressure loss, VolumeFlow flow) {
         if (name.isBlank()) {
             throw Refusal.of("fuel filter", name, "has no name").asException();
         }
-        loss.requireBetween("loss of the filter", Pressure.ofPascals(0.0), MOST_LOSS, Pressure.BAR);
+        loss.requireBetween("loss of the filter", NO_LOSS, MOST_LOSS, Pressure.BAR);
         flow.requireBetween("flow of the filter", LEAST_FLOW, PumpPoint.MOST_FLOW, VolumeFlow.LITER_PER_HOUR);
     }
 
@@ -58,11 +59,11 @@ public record FuelFilter(String name, Pressure loss, VolumeFlow flow) {
 
     static FuelFilter read(FuelWords words, String name) {
         int start = words.position();
-        Pressure loss = words.take(Pressure.KIND, "loss of the filter");
+        Pressure loss = words.take(Pressure.KIND, "loss of the filter", NO_LOSS, MOST_LOSS);
         if (!words.takes("at")) {
             throw words.refusal("says not at which flow the filter loses this", words.position());
         }
-        VolumeFlow flow = words.take(VolumeFlow.KIND, "flow of the filter");
+        VolumeFlow flow = words.take(VolumeFlow.KIND, "flow of the filter", LEAST_FLOW, PumpPoint.MOST_FLOW);
         return words.located(start, () -> new FuelFilter(name, loss, flow));
     }
 

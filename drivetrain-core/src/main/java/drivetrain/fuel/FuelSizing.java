@@ -72,13 +72,14 @@ public final class FuelSizing {
      * @param length the length of the line
      * @param fuel the fuel
      * @param suction true for a line ahead of the pump, which must be slower
+     * @param house the limits of the shop
      * @return the bores as the table has them
      * @throws drivetrain.refusal.RefusedException if the flow is not greater than zero
      */
-    public static List<Bore> bores(VolumeFlow flow, Length length, FlowingFuel fuel, boolean suction) {
+    public static List<Bore> bores(VolumeFlow flow, Length length, FlowingFuel fuel, boolean suction, FuelHouse house) {
         flow.requirePositive("flow in the line");
-        FuelLimit limit = FuelLimit.of(suction ? "suction-speed" : "feed-speed");
-        FuelLimit most = FuelLimit.of("feed-loss");
+        Speed fastest = house.speed(suction);
+        Pressure most = house.feedLoss();
         List<Bore> bores = new ArrayList<>();
         Table.BORES.rows().forEach(row -> {
             Conduit.Material material = row.text("kind").equals(Conduit.Material.TUBE.word())
@@ -89,40 +90,10 @@ public final class FuelSizing {
             Speed speed = PipeFlow.speed(flow, conduit.bore());
             Pressure loss = PipeFlow.friction(
                     flow, conduit.bore(), length, conduit.roughness(), fuel.density(), fuel.viscosity());
-            boolean cheap = suction || loss.toKilopascals() <= most.most();
-            bores.add(new Bore(conduit, speed, loss, cheap && speed.toMetersPerSecond() <= limit.most()));
+            boolean cheap = suction || !loss.isGreaterThan(most);
+            bores.add(new Bore(conduit, speed, loss, cheap && !speed.isGreaterThan(fastest)));
         });
         return List.copyOf(bores);
-    }
-
-    /**
-     * Returns how fast the fuel may flow in a line.
-     *
-     * @param suction true for a line ahead of the pump
-     * @return the house limit
-     */
-    public static Speed mostSpeed(boolean suction) {
-        return Speed.ofMetersPerSecond(
-                FuelLimit.of(suction ? "suction-speed" : "feed-speed").most());
-    }
-
-    /**
-     * Returns where the limit of the speed comes from.
-     *
-     * @param suction true for a line ahead of the pump
-     * @return the source
-     */
-    public static Source speedSource(boolean suction) {
-        return FuelLimit.of(suction ? "suction-speed" : "feed-speed").source();
-    }
-
-    /**
-     * Returns what a feed line may cost.
-     *
-     * @return the house limit
-     */
-    public static Pressure mostLoss() {
-        return Pressure.ofKilopascals(FuelLimit.of("feed-loss").most());
     }
 
     /**

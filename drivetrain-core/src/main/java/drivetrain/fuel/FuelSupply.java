@@ -104,7 +104,18 @@ public record FuelSupply(
      * @return the supply; not evaluated beyond what the pump was measured for
      */
     public Outcome<SupplyPoint> at(VolumeFlow burned) {
-        return capacity().then(most -> {
+        return at(burned, capacity());
+    }
+
+    /**
+     * Returns the supply while the engine burns a flow, where its capacity is known already.
+     *
+     * @param burned the flow that the engine burns
+     * @param capacity what {@link #capacity} returns
+     * @return the supply; not evaluated beyond what the pump was measured for
+     */
+    public Outcome<SupplyPoint> at(VolumeFlow burned, Outcome<SupplyPoint> capacity) {
+        return capacity.then(most -> {
             if (!burned.isGreaterThan(most.flow())) {
                 return pointAt(most.added(), most.flow(), isReturn() ? most.flow() : burned);
             }
@@ -271,22 +282,7 @@ public record FuelSupply(
         List<Assumption> all = new ArrayList<>(fuel.fuel().assumptions());
         all.addAll(pump.assumptionsAt(point.voltage()));
         all.addAll(line.assumptions(point.lineFlow(), fuel));
-        if (wire.isEmpty()) {
-            all.add(Assumption.flagged(
-                    "voltage at the pump",
-                    "the voltage is taken as that at the pump; what its wires cost is not counted, because they are not given",
-                    Source.given("the order's fuel system")));
-        } else if (point.current().isEmpty()) {
-            all.add(Assumption.flagged(
-                    "voltage at the pump",
-                    "the pump's current was not measured, so that the loss in its wires is not counted",
-                    Source.given("the pump's data")));
-        } else {
-            all.add(Assumption.of(
-                    "wires of the pump",
-                    "the wires are copper at 20 degC, the same way there and back; hot copper, switches and plugs cost more",
-                    Wire.RESISTIVITY));
-        }
+        all.add(feed().assumption(point));
         return List.copyOf(all);
     }
 

@@ -1,5 +1,6 @@
 package drivetrain.fuel;
 
+import drivetrain.quantity.AllowedRange;
 import drivetrain.quantity.Kind;
 import drivetrain.quantity.Quantity;
 import drivetrain.refusal.NearNames;
@@ -19,6 +20,7 @@ import java.util.regex.Pattern;
  */
 final class FuelWords {
 
+    private static final String OUT_OF_RANGE = " is out of range";
     private static final int LONGEST_TEXT = 400;
     private static final int MOST_UNIT_WORDS = 3;
     private static final Pattern NUMBER =
@@ -34,6 +36,7 @@ final class FuelWords {
     private final String allowed;
     private final List<String> keywords;
     private int at;
+    private int typed;
 
     private FuelWords(String subject, String given, String allowed, List<String> keywords) {
         this.subject = subject;
@@ -123,6 +126,7 @@ final class FuelWords {
         for (int end : measuredEnds()) {
             String unit = given.substring(numberEnd(), end).strip();
             if (kind.unit(unit).isPresent()) {
+                typed = at;
                 Q quantity = located(at, () -> kind.parse(given.substring(at, end)));
                 step(end);
                 return Optional.of(quantity);
@@ -149,14 +153,32 @@ final class FuelWords {
     /** Takes a quantity and checks its range. */
     <Q extends Quantity<Q>> Q take(Kind<Q> kind, String what, Q least, Q most) {
         int start = at;
-        Q quantity = take(kind, what);
-        if (quantity.isLessThan(least) || quantity.isGreaterThan(most)) {
-            throw Refusal.of(subject, given, what + " is out of range")
-                    .allowing(least + " to " + most)
-                    .at(start)
-                    .asException();
+        boolean negative = at < given.length() && given.charAt(at) == '-' && least.si() >= 0.0;
+        try {
+            return requireTyped(kind, take(kind, what), what, least, most);
+        } catch (RefusedException refused) {
+            Refusal why = refused.refusal();
+            throw negative && !why.problem().contains(OUT_OF_RANGE)
+                    ? Refusal.of(subject, given, what + " is negative, and " + why.problem())
+                            .allowing(why.allowed())
+                            .suggesting(why.suggestions())
+                            .at(why.position().orElse(start))
+                            .asException()
+                    : refused;
         }
-        return quantity;
+    }
+
+    /** Checks the range of the quantity that was taken last; the range is worded in the unit in which it was typed. */
+    <Q extends Quantity<Q>> Q requireTyped(Kind<Q> kind, Q quantity, String what, Q least, Q most) {
+        if (!quantity.isLessThan(least) && !quantity.isGreaterThan(most)) {
+            return quantity;
+        }
+        throw Refusal.of(subject, given, what + OUT_OF_RANGE)
+                .allowing(AllowedRange.unitOf(kind, given.substring(typed))
+                        .map(unit -> AllowedRange.between(least, most, unit))
+                        .orElse(least + " to " + most))
+                .at(typed)
+                .asException();
     }
 
     /** Takes a percentage and gives it as a fraction. */
@@ -236,8 +258,10 @@ final class FuelWords {
                 throw inner.position().isPresent() ? e : inner.at(start).asException();
             }
             String value = inner.given().isEmpty() ? " " : " \"" + inner.given() + "\" ";
+            boolean whole = inner.given().equals(given.strip());
             int position = Math.min(given.length(), start + inner.position().orElse(0));
-            RefusedException outer = Refusal.of(subject, given, inner.subject() + value + inner.problem())
+            RefusedException outer = Refusal.of(
+                            subject, given, whole ? inner.problem() : inner.subject() + value + inner.problem())
                     .allowing(inner.allowed())
                     .suggesting(inner.suggestions())
                     .at(position)

@@ -18,9 +18,9 @@ import drivetrain.refusal.Refusal;
  */
 public record Injector(String name, MassFlow flow, Pressure pressure, Density testDensity, boolean testDensityGiven) {
 
-    private static final MassFlow LEAST_FLOW = MassFlow.ofKilogramsPerHour(0.1);
-    private static final MassFlow MOST_FLOW = MassFlow.ofKilogramsPerHour(500.0);
-    private static final Pressure LEAST_PRESSURE = Pressure.ofBar(0.5);
+    static final MassFlow LEAST_FLOW = MassFlow.ofKilogramsPerHour(0.1);
+    static final MassFlow MOST_FLOW = MassFlow.ofKilogramsPerHour(500.0);
+    static final Pressure LEAST_PRESSURE = Pressure.ofBar(0.5);
 
     /**
      * Checks the ranges.

@@ -72,14 +72,17 @@ public record Injectors(String name, OptionalInt number, Injector each) {
                     .at(start)
                     .asException();
         }
-        Optional<MassFlow> byMass = words.find(MassFlow.KIND);
+        Optional<MassFlow> byMass = words.find(MassFlow.KIND)
+                .map(flow -> words.requireTyped(
+                        MassFlow.KIND, flow, "flow of the injector", Injector.LEAST_FLOW, Injector.MOST_FLOW));
         Optional<VolumeFlow> byVolume = byMass.isPresent()
                 ? Optional.empty()
                 : Optional.of(words.take(VolumeFlow.KIND, "flow of the injector"));
         if (!words.takes("at")) {
             throw words.refusal("says not at which pressure the injector flows this", words.position());
         }
-        Pressure pressure = words.take(Pressure.KIND, "pressure of the injector");
+        Pressure pressure =
+                words.take(Pressure.KIND, "pressure of the injector", Injector.LEAST_PRESSURE, PumpPoint.MOST_PRESSURE);
         Optional<Density> tested = Optional.empty();
         while (words.nextClause()) {
             int clause = words.position();

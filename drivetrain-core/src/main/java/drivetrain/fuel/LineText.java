@@ -56,6 +56,8 @@ final class LineText {
         } else if (words.atNumber()) {
             Optional<Length> length = words.find(Length.KIND);
             if (length.isPresent()) {
+                words.requireTyped(
+                        Length.KIND, length.get(), "length of the line", LinePiece.Run.LEAST, LinePiece.Run.MOST);
                 run(length.get(), start);
             } else {
                 fittings();

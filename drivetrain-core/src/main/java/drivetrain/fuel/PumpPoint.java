@@ -14,6 +14,8 @@ import java.util.Optional;
  */
 public record PumpPoint(Pressure pressure, VolumeFlow flow, Optional<Current> current) {
 
+    static final Pressure NO_PRESSURE = Pressure.ofPascals(0.0);
+    static final VolumeFlow NO_FLOW = VolumeFlow.ofCubicMetersPerSecond(0.0);
     static final Pressure MOST_PRESSURE = Pressure.ofBar(20.0);
     static final VolumeFlow MOST_FLOW = VolumeFlow.ofLitersPerHour(2000.0);
     static final Current MOST_CURRENT = Current.ofAmperes(100.0);
@@ -24,8 +26,8 @@ public record PumpPoint(Pressure pressure, VolumeFlow flow, Optional<Current> cu
      * @throws drivetrain.refusal.RefusedException if a value is out of range
      */
     public PumpPoint {
-        pressure.requireBetween("pump pressure", Pressure.ofPascals(0.0), MOST_PRESSURE, Pressure.BAR);
-        flow.requireBetween("pump flow", VolumeFlow.ofCubicMetersPerSecond(0.0), MOST_FLOW, VolumeFlow.LITER_PER_HOUR);
+        pressure.requireBetween("pump pressure", NO_PRESSURE, MOST_PRESSURE, Pressure.BAR);
+        flow.requireBetween("pump flow", NO_FLOW, MOST_FLOW, VolumeFlow.LITER_PER_HOUR);
         current.ifPresent(amperes ->
                 amperes.requireBetween("pump current", Current.ofAmperes(0.01), MOST_CURRENT, Current.AMPERE));
     }

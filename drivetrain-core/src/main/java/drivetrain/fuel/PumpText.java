@@ -120,11 +120,11 @@ final class PumpText {
 
     private static PumpPoint point(FuelWords words) {
         int start = words.position();
-        VolumeFlow flow = words.take(VolumeFlow.KIND, "flow");
+        VolumeFlow flow = words.take(VolumeFlow.KIND, "flow", PumpPoint.NO_FLOW, PumpPoint.MOST_FLOW);
         if (!words.takes("at")) {
             throw words.refusal("says not at which pressure this flow was measured", words.position());
         }
-        Pressure pressure = words.take(Pressure.KIND, "pressure");
+        Pressure pressure = words.take(Pressure.KIND, "pressure", PumpPoint.NO_PRESSURE, PumpPoint.MOST_PRESSURE);
         Optional<Current> current = words.find(Current.KIND);
         return words.located(start, () -> new PumpPoint(pressure, flow, current));
     }

@@ -37,11 +37,21 @@ public record SupplyLimits(
      * @return the parts
      */
     public List<RunOut> parts() {
+        return parts(supply.capacity());
+    }
+
+    /**
+     * Returns every part with its power, where the capacity of the supply is known already.
+     *
+     * @param capacity what {@link FuelSupply#capacity} returns
+     * @return the parts
+     */
+    public List<RunOut> parts(Outcome<SupplyPoint> capacity) {
         return List.of(
                 new RunOut(RunOut.Part.PUMP_ALONE, supply.pumpAlone().map(this::powerOf)),
-                new RunOut(RunOut.Part.PUMP_THROUGH_LINES, supply.capacity().map(point -> powerOf(point.flow()))),
+                new RunOut(RunOut.Part.PUMP_THROUGH_LINES, capacity.map(point -> powerOf(point.flow()))),
                 new RunOut(RunOut.Part.SUCTION, suction.then(Suction::mostFlow).map(this::powerOf)),
-                new RunOut(RunOut.Part.INJECTORS, injectorFlow().map(this::powerOf)));
+                new RunOut(RunOut.Part.INJECTORS, injectorFlow(capacity).map(this::powerOf)));
     }
 
     /** The power that a flow makes at the crank; none where the supercharger takes it all. */
@@ -52,32 +62,32 @@ public record SupplyLimits(
     }
 
     /** The flow at which the injectors stand open for as long as they may, with the pressure that the rail still has at that flow. */
-    private Outcome<VolumeFlow> injectorFlow() {
+    private Outcome<VolumeFlow> injectorFlow(Outcome<SupplyPoint> capacity) {
         return injectors.then(fitted -> {
             Pressure held = supply.held().minus(supply.boost());
             return fitted.flowAt(held, supply.fuel().density()).then(open -> {
                 VolumeFlow most =
                         FuelDemand.volumeFlow(open.times(duty), supply.fuel().density());
-                return supply.capacity().value().isPresent() ? withRail(fitted, most) : Outcome.of(most);
+                return capacity.value().isPresent() ? withRail(fitted, most, capacity) : Outcome.of(most);
             });
         });
     }
 
-    private Outcome<VolumeFlow> withRail(Injectors fitted, VolumeFlow most) {
-        VolumeFlow capacity = supply.capacity().orThrow().flow();
-        VolumeFlow end = most.isLessThan(capacity) ? most : capacity;
-        Optional<Double> excess = excess(fitted, end.si());
+    private Outcome<VolumeFlow> withRail(Injectors fitted, VolumeFlow most, Outcome<SupplyPoint> capacity) {
+        VolumeFlow delivered = capacity.orThrow().flow();
+        VolumeFlow end = most.isLessThan(delivered) ? most : delivered;
+        Optional<Double> excess = excess(fitted, end.si(), capacity);
         if (excess.isEmpty() || excess.get() >= 0.0) {
             return Outcome.of(most);
         }
         double flow = new BrentSolver(1e-12, ACCURACY_FLOW)
-                .solve(MOST_EVALUATIONS, q -> excess(fitted, q).orElse(0.0), 0.0, end.si());
+                .solve(MOST_EVALUATIONS, q -> excess(fitted, q, capacity).orElse(0.0), 0.0, end.si());
         return Outcome.of(VolumeFlow.ofCubicMetersPerSecond(flow));
     }
 
     /** What the injectors could still pass at the pressure of the rail, less the flow. */
-    private Optional<Double> excess(Injectors fitted, double flow) {
-        return supply.at(VolumeFlow.ofCubicMetersPerSecond(flow))
+    private Optional<Double> excess(Injectors fitted, double flow, Outcome<SupplyPoint> capacity) {
+        return supply.at(VolumeFlow.ofCubicMetersPerSecond(flow), capacity)
                 .then(point -> fitted.flowAt(
                         point.rail().minus(supply.boost()), supply.fuel().density()))
                 .value()

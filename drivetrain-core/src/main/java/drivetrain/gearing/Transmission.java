@@ -15,6 +15,7 @@ import java.util.OptionalInt;
  * @param coupling clutch or converter
  * @param efficiency the efficiency of the whole box, where known; else the default of each gear is taken and flagged
  * @param inputRating the greatest torque that its maker allows at its input, behind a converter at stall, where known
+ * @param outputRating the greatest torque that its maker allows at its output, where known
  */
 public record Transmission(
         String name,
@@ -22,7 +23,8 @@ public record Transmission(
         Optional<Ratio> reverse,
         Coupling coupling,
         Optional<Efficiency> efficiency,
-        Optional<Torque> inputRating) {
+        Optional<Torque> inputRating,
+        Optional<Torque> outputRating) {
 
     static final int MOST_GEARS = 18;
 
@@ -42,6 +44,7 @@ public record Transmission(
         forward.forEach(RatioLimits.GEAR::require);
         reverse.ifPresent(RatioLimits.GEAR::require);
         inputRating = inputRating.map(torque -> torque.requirePositive("input rating"));
+        outputRating = outputRating.map(torque -> torque.requirePositive("output rating"));
         OptionalInt fault = firstOutOfOrder(forward);
         if (fault.isPresent()) {
             throw Refusal.of(
@@ -52,7 +55,7 @@ public record Transmission(
     }
 
     /**
-     * Makes a transmission whose rating is not known.
+     * Makes a transmission whose ratings are not known.
      *
      * @param name the name in a catalog, or the literal itself
      * @param forward the forward ratios, first gear first
@@ -67,13 +70,13 @@ public record Transmission(
             Optional<Ratio> reverse,
             Coupling coupling,
             Optional<Efficiency> efficiency) {
-        this(name, forward, reverse, coupling, efficiency, Optional.empty());
+        this(name, forward, reverse, coupling, efficiency, Optional.empty(), Optional.empty());
     }
 
     /**
      * Reads a transmission that is written out: the forward ratios from first gear to top, then in any order {@code reverse 3.06},
      * {@code clutch [clutch-rating 450 lb-ft]} or {@code converter [stall 2.0] [stall-speed 2200 rpm] [curve 0:2:150 0.5:1.5:160 0.95:1:250] [lockup | no lockup]
-     * [slip 3 % | speed-ratio 0.97]}, {@code efficiency 96 %}, {@code rating 650 lb-ft} at its input. A curve is read as speed ratio : torque ratio : capacity factor in
+     * [slip 3 % | speed-ratio 0.97]}, {@code efficiency 96 %}, {@code rating 650 lb-ft} at its input, {@code output-rating 1900 lb-ft}. A curve is read as speed ratio : torque ratio : capacity factor in
      * rpm/sqrt(lb-ft). Without a
      * word for it, the coupling is taken for a clutch, which the answers then say, and a converter has no lock-up, which {@link #text()} says.
      *

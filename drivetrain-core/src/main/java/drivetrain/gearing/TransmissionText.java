@@ -17,7 +17,7 @@ final class TransmissionText {
     private static final String ALLOWED =
             "the forward ratios from first to top, then reverse RATIO, clutch, converter, "
                     + "stall RATIO, stall-speed RPM, curve SPEED:TORQUE:K ..., lockup, no lockup, slip PERCENT, efficiency PERCENT, rating TORQUE, "
-                    + "clutch-rating TORQUE";
+                    + "clutch-rating TORQUE, output-rating TORQUE";
 
     private static final List<String> KEYWORDS = List.of(
             "reverse",
@@ -32,7 +32,8 @@ final class TransmissionText {
             "slip",
             "speed-ratio",
             "efficiency",
-            "rating");
+            "rating",
+            "output-rating");
 
     private static final List<String> CONVERTER_KEYWORDS =
             List.of("stall", "stall-speed", "curve", "lockup", "lock-up", "no", "slip", "speed-ratio");
@@ -51,6 +52,7 @@ final class TransmissionText {
     private Optional<AngularSpeed> stallSpeed = Optional.empty();
     private Optional<ConverterCurve> curve = Optional.empty();
     private Optional<Torque> rating = Optional.empty();
+    private Optional<Torque> outputRating = Optional.empty();
     private Optional<Torque> clutchRating = Optional.empty();
 
     private TransmissionText(Literal literal) {
@@ -83,6 +85,8 @@ final class TransmissionText {
         words.add(transmission.coupling().text());
         transmission.efficiency().ifPresent(value -> words.add(value.words()));
         words.add(PartName.torqueWords("rating", transmission.inputRating()).strip());
+        words.add(PartName.torqueWords("output-rating", transmission.outputRating())
+                .strip());
         words.removeIf(String::isEmpty);
         return String.join(" ", words);
     }
@@ -118,6 +122,9 @@ final class TransmissionText {
         } else if (literal.takes("rating")) {
             requireFirst(rating.isEmpty(), "the rating", position);
             rating = Optional.of(literal.quantity(Torque.KIND, "a torque such as 650 lb-ft"));
+        } else if (literal.takes("output-rating")) {
+            requireFirst(outputRating.isEmpty(), "the output rating", position);
+            outputRating = Optional.of(literal.quantity(Torque.KIND, "a torque such as 1900 lb-ft"));
         } else if (!converter.orElse(true) && literal.takes("clutch-rating")) {
             requireFirst(clutchRating.isEmpty(), "the clutch rating", position);
             clutchRating = Optional.of(literal.quantity(Torque.KIND, "a torque such as 650 lb-ft"));
@@ -221,8 +228,8 @@ final class TransmissionText {
 
     private Transmission build() {
         Coupling coupling = converter.orElse(false) ? readConverter() : new Clutch(converter.isPresent(), clutchRating);
-        Transmission unnamed = new Transmission("", forward, reverse, coupling, efficiency, rating);
-        return new Transmission(unnamed.text(), forward, reverse, coupling, efficiency, rating);
+        Transmission unnamed = new Transmission("", forward, reverse, coupling, efficiency, rating, outputRating);
+        return new Transmission(unnamed.text(), forward, reverse, coupling, efficiency, rating, outputRating);
     }
 
     private Converter readConverter() {

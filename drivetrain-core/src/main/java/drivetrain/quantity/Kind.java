@@ -136,7 +136,7 @@ public final class Kind<Q extends Quantity<Q>> {
     }
 
     private void requireUnitAt(int index, Numeral numeral, String given) {
-        if (index == given.length()) {
+        if (given.substring(index).isBlank()) {
             throw refusal(given, "has no unit", numeral.end());
         }
         if (given.charAt(index) == ',') {

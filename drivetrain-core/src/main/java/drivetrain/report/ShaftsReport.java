@@ -8,11 +8,13 @@ import drivetrain.driveshaft.JointLaw;
 import drivetrain.driveshaft.LineChecks;
 import drivetrain.driveshaft.PinionSlope;
 import drivetrain.driveshaft.Reclocking;
+import drivetrain.driveshaft.SecondaryCouple;
 import drivetrain.finding.Outcome;
 import drivetrain.quantity.Angle;
 import drivetrain.quantity.AngularAcceleration;
 import drivetrain.quantity.Display;
 import drivetrain.quantity.Figure;
+import drivetrain.quantity.Torque;
 import drivetrain.quantity.UnitSystem;
 import drivetrain.report.Facts.Fact;
 import java.util.ArrayList;
@@ -42,6 +44,9 @@ public final class ShaftsReport {
             blocks.add(new Facts(place + "Line", capital(place) + " line", facts(shaft, units)));
         }
         blocks.add(motion(answer.shafts()));
+        if (answer.shafts().stream().anyMatch(shaft -> shaft.couples().value().isPresent())) {
+            blocks.add(couples(answer.shafts()));
+        }
         return AnswerGround.report("shafts", blocks, answer);
     }
 
@@ -124,6 +129,7 @@ public final class ShaftsReport {
                 "criticalSpeed",
                 "critical speed",
                 Cell.of(answer.critical().map(critical -> Figure.of(critical.speed(), Display.ROTATION)))));
+        facts.add(greatestTorque(answer.couples()));
         facts.add(new Fact("spline", "best clocking of the spline", clocking(answer.reclocking(), units)));
         facts.addAll(pinion(answer.pinionSlope(), units));
         return facts;
@@ -202,6 +208,42 @@ public final class ShaftsReport {
                         Column.ofFigures("drive", "inertial, drive"),
                         Column.ofFigures("coast", "inertial, coast")),
                 rows);
+    }
+
+    private static Grid couples(List<ShaftAnswer> shafts) {
+        List<List<Cell>> rows = new ArrayList<>();
+        for (ShaftAnswer shaft : shafts) {
+            String place = shaft.installed().place().label();
+            shaft.couples().value().ifPresent(couples -> {
+                for (int i = 0; i < couples.joints().size(); i++) {
+                    SecondaryCouple couple = couples.joints().get(i);
+                    rows.add(List.of(
+                            Cell.of(place + " " + (i + 1)),
+                            Cell.of(torque(couple.onDriving())),
+                            Cell.of(torque(couple.onDriven())),
+                            Cell.of(torque(couple.secondOrder()))));
+                }
+            });
+        }
+        return new Grid(
+                "couples",
+                "Secondary couples at the greatest torque, which bend the shafts beside each joint; of a single joint half is of second order",
+                List.of(
+                        Column.ofText("joint", "joint"),
+                        Column.ofFigures("driving", "driving side"),
+                        Column.ofFigures("driven", "driven side"),
+                        Column.ofFigures("secondOrder", "2nd order")),
+                rows);
+    }
+
+    private static Fact greatestTorque(Outcome<ShaftAnswer.Couples> couples) {
+        return couples.fold(
+                known -> Fact.of("torque", "greatest torque, " + known.where(), torque(known.torque())),
+                reason -> new Fact("torque", "greatest torque", Cell.notEvaluated(reason)));
+    }
+
+    private static Figure torque(Torque torque) {
+        return Figure.of(torque, Display.TORQUE);
     }
 
     private static AngularAcceleration greatest(List<AngularAcceleration> all) {

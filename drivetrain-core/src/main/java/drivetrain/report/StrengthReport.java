@@ -49,7 +49,7 @@ public final class StrengthReport {
                         piece.torsion()
                                 .yieldTorque()
                                 .map(yield -> Cell.of(Figure.of(yield, Display.TORQUE)))
-                                .orElse(Cell.notEvaluated("the strength of the tube is not known")),
+                                .orElse(Cell.notEvaluated(piece.torsion().strengthMissing())),
                         piece.torsion().factor().isPresent()
                                 ? Cell.of(Figure.plain(piece.torsion().factor().getAsDouble(), 2))
                                 : Cell.empty()));

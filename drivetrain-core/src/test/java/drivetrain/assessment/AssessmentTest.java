@@ -40,12 +40,12 @@ class AssessmentTest {
             value = {
                 "VEHICLE; SPEEDOMETER PULL TOP GRIP",
                 "ENGINE; SPEEDS TORQUE SHIFTS ENGINE PULL TOP CONVERTER SUPPLY",
-                "TRANSMISSION; CRUISE SPEEDS CRAWL TORQUE SHIFTS SPEEDOMETER PULL TOP GRIP LOADS CONVERTER",
-                "TRANSFER; CRUISE SPEEDS CRAWL TORQUE SHIFTS SPEEDOMETER PULL TOP GRIP LOADS CONVERTER",
-                "REAR_AXLE; CRUISE SPEEDS CRAWL TORQUE SHIFTS SPEEDOMETER PULL TOP GRIP LOADS CONVERTER",
+                "TRANSMISSION; CRUISE SPEEDS CRAWL TORQUE SHIFTS SPEEDOMETER TORSION PULL TOP GRIP LOADS CONVERTER",
+                "TRANSFER; CRUISE SPEEDS CRAWL TORQUE SHIFTS SPEEDOMETER TORSION PULL TOP GRIP LOADS CONVERTER",
+                "REAR_AXLE; CRUISE SPEEDS CRAWL TORQUE SHIFTS SPEEDOMETER TORSION PULL TOP GRIP LOADS CONVERTER",
                 "FRONT_AXLE; ",
                 "TIRE; CRUISE SPEEDS SPEEDOMETER TIRE PULL TOP",
-                "REAR_SHAFT; SHAFTS TRAVEL"
+                "REAR_SHAFT; SHAFTS CRITICAL TORSION TRAVEL"
             })
     void leavesOnlyTheAnswersOutThatNeedTheMissingPart(Slot slot, String questions) {
         List<Question> expected = questions == null
@@ -69,6 +69,38 @@ class AssessmentTest {
         assertThat(none.assumptions()).isEmpty();
         assertThat(none.cautions()).isEmpty();
         assertThat(none.findings()).hasSize(2);
+    }
+
+    @Test
+    void holdsTheShaftsAgainstTheirTorque() {
+        assertThat(checked(Builds.TOURER))
+                .contains(
+                        "rear shaft tube, tires slip on dry asphalt: not evaluated",
+                        "rear shaft joints, tires slip on dry asphalt: met");
+        assertThat(checked(Builds.TOURER.with(
+                        Slot.REAR_SHAFT, "tube 1.5 in x 0.083 in of steel-1020-drawn, length 1290 mm")))
+                .contains("rear shaft tube, tires slip on dry asphalt: exceeded");
+    }
+
+    /** A shaft about which something is not known is told what that is; a package without shafts is not asked. */
+    @Test
+    void saysWhatIsMissingForAShaft() {
+        assertThat(Assessment.of(Builds.of(Builds.TOURER.without(Slot.REAR_LINE).without(Slot.TRANSMISSION)))
+                        .findings())
+                .filteredOn(finding -> finding.checked().startsWith("rear shaft"))
+                .extracting(finding -> finding.checked() + ": " + finding.statement())
+                .contains(
+                        "rear shaft, motion at speed: the line of the rear shaft is not measured",
+                        "rear shaft strength: no transmission is chosen")
+                .anyMatch(text ->
+                        text.startsWith("rear shaft, critical speed: the length of the rear shaft is not known"));
+        assertThat(checked(Builds.CRAWLER)).noneMatch(text -> text.contains("shaft strength"));
+    }
+
+    private static List<String> checked(Specification order) {
+        return Assessment.of(Builds.of(order)).findings().stream()
+                .map(finding -> finding.checked() + ": " + finding.verdict().label())
+                .toList();
     }
 
     @Test

@@ -9,6 +9,7 @@ import drivetrain.combination.Specification;
 import drivetrain.finding.Assumption;
 import drivetrain.finding.Finding;
 import drivetrain.finding.Verdict;
+import drivetrain.quantity.Torque;
 import drivetrain.road.PartLoad;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -84,6 +85,17 @@ class LoadsAnswerTest {
         assertThat(LoadsAnswer.of(of(order)).orThrow().assumptions())
                 .extracting(Assumption::subject)
                 .contains(subject);
+    }
+
+    @Test
+    void holdsTheTransmissionsOutputAgainstItsRating() {
+        LoadsAnswer loads = LoadsAnswer.of(of(TOURER.with(
+                        Slot.TRANSMISSION,
+                        "4.03 2.36 1.53 1.15 0.85 0.67 converter stall 2.0 output-rating 2000 lb-ft")))
+                .orThrow();
+
+        assertThat(part(loads, "transmission output").rating()).contains(Torque.ofPoundFeet(2000.0));
+        assertThat(loads.findings()).extracting(Finding::checked).contains("torque in the transmission output");
     }
 
     @Test

@@ -37,6 +37,8 @@ class QuestionTest {
                         "engine",
                         "tire",
                         "shafts",
+                        "critical",
+                        "torsion",
                         "travel",
                         "pull",
                         "top",

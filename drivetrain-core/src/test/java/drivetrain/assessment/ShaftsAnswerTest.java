@@ -60,31 +60,107 @@ class ShaftsAnswerTest {
 
         assertThat(rear.motions().orThrow())
                 .extracting(ShaftAnswer.Motion::when)
-                .containsExactly("at cruise", "at top speed");
+                .containsExactly("at cruise", "at the tire's limit");
         assertThat(rear.judgedSpeed().orThrow().toRpm()).isBetween(2500.0, 3000.0);
         assertThat(rear.findings())
                 .extracting(Finding::checked)
                 .anyMatch(checked -> checked.contains("torsional acceleration at cruise"))
-                .anyMatch(checked -> checked.contains("inertial acceleration at top speed"));
+                .anyMatch(checked -> checked.contains("inertial acceleration at the tire's limit"));
         assertThat(rear.pinionSlope().orThrow().best().toDegrees()).isCloseTo(3.2, within(0.05));
         assertThat(rear.reclocking().orThrow().teeth()).isZero();
         assertThat(rear.tolerances().orThrow()).hasSize(4);
     }
 
-    /** The tire's speed symbol holds the top speed where the gearing would allow more. */
-    @Test
-    void topSpeedIsTheLesserOfGearingAndTire() {
-        List<ShaftSpeeds.Judged> speeds = ShaftSpeeds.judged(Builds.tourer());
+    private static ShaftSpeeds.Judged fastest(Specification order) {
+        return ShaftSpeeds.fastest(ShaftGround.of(Builds.of(order))).orElseThrow();
+    }
 
-        assertThat(speeds.get(1).road().toKilometersPerHour()).isCloseTo(170.0, within(1e-9));
+    /** The tire's speed symbol holds the top speed where power and gearing would allow more. */
+    @Test
+    void topSpeedIsTheLesserOfPowerGearingAndTire() {
+        assertThat(fastest(Builds.TOURER).road().toKilometersPerHour()).isCloseTo(170.0, within(1e-9));
+        assertThat(fastest(Builds.TOURER).where()).isEqualTo("tire at its speed symbol R");
+    }
+
+    /** What the vehicle reaches by power, not what its overdriven gear would allow at the engine's maximum speed. */
+    @Test
+    void topSpeedIsThatOfPowerWhereTheTireTellsNone() {
+        Specification plain = Builds.TOURER.with(Slot.TIRE, "LT265/75R16 rollout 2457 mm");
+        Speed reached = TopAnswer.of(Builds.of(plain))
+                .orThrow()
+                .fastest()
+                .top()
+                .orThrow()
+                .speed();
+
+        assertThat(fastest(plain).when()).isEqualTo("at top speed");
+        assertThat(fastest(plain).road()).isEqualTo(reached);
+        assertThat(reached.toKilometersPerHour()).isLessThan(300.0);
+        assertThat(ask(plain).assumptions()).extracting("subject").contains("top speed of the shafts");
     }
 
     @Test
-    void topSpeedIsTheGearingsWhereTheTireTellsNone() {
-        Combination plain = Builds.of(Builds.TOURER.with(Slot.TIRE, "LT265/75R16 rollout 2457 mm"));
+    void topSpeedIsTheGearingsWhereThePowerIsNotKnown() {
+        Specification plain =
+                Builds.TOURER.with(Slot.TIRE, "LT265/75R16 rollout 2457 mm").without(Slot.VEHICLE);
 
-        assertThat(ShaftSpeeds.judged(plain).get(1).road().toKilometersPerHour())
-                .isGreaterThan(250.0);
+        assertThat(fastest(plain).when()).isEqualTo("at the end of the gearing");
+        assertThat(fastest(plain).road().toKilometersPerHour()).isGreaterThan(300.0);
+        assertThat(ask(plain).assumptions()).extracting("subject").doesNotContain("top speed of the shafts");
+    }
+
+    /** The driver alone keeps a vehicle with more power than its tires may see from the speed at which its shaft whirls. */
+    @Test
+    void whatOnlyTheDriverPreventsIsMarginal() {
+        assertThat(ask(Builds.TOURER).findings())
+                .filteredOn(finding -> finding.checked().startsWith("rear shaft speed, top speed by power"))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.verdict()).isEqualTo(Verdict.MARGINAL);
+                    assertThat(finding.statement()).contains("only the driver");
+                });
+    }
+
+    @Test
+    void holdsASpeedAgainstTheCriticalSpeedAsTheQuestionAboutItDoes() {
+        assertThat(ask(both()).findings())
+                .containsAll(CriticalSpeedAnswer.of(Builds.of(both())).orThrow().findings());
+    }
+
+    /** Couples at the torque of the load path: T tan b and T sin b of a single joint. */
+    @Test
+    void findsTheSecondaryCouplesAtTheGreatestTorque() {
+        ShaftAnswer rear = ask(Builds.TOURER).shafts().get(0);
+        ShaftAnswer.Couples couples = rear.couples().orThrow();
+        double torque = StrengthAnswer.of(Builds.tourer())
+                .orThrow()
+                .shafts()
+                .get(0)
+                .torque()
+                .toNewtonMeters();
+        double bend = rear.installed().line().angle(0).toRadians();
+
+        assertThat(couples.torque().toNewtonMeters()).isEqualTo(torque);
+        assertThat(couples.where()).isEqualTo("tires slip on dry asphalt");
+        assertThat(couples.joints().get(0).onDriving().toNewtonMeters())
+                .isCloseTo(torque * Math.tan(bend), within(1e-9));
+        assertThat(couples.joints().get(0).onDriven().toNewtonMeters())
+                .isCloseTo(torque * Math.sin(bend), within(1e-9));
+        assertThat(ask(Builds.TOURER).working().steps())
+                .anySatisfy(step -> assertThat(step.name()).isEqualTo("second order of the rear joint 2"));
+        assertThat(ask(Builds.TOURER.without(Slot.TRANSMISSION))
+                        .shafts()
+                        .get(0)
+                        .couples()
+                        .reason())
+                .contains("no transmission is chosen");
+        assertThat(ask(Builds.TOURER.without(Slot.VEHICLE))
+                        .shafts()
+                        .get(0)
+                        .couples()
+                        .orThrow()
+                        .where())
+                .isEqualTo("engine limited, tire slip not known");
     }
 
     @Test
@@ -111,7 +187,7 @@ class ShaftsAnswerTest {
         assertThat(rear.critical().orThrow().speed().toRpm()).isBetween(6000.0, 8500.0);
         assertThat(rear.findings())
                 .extracting(Finding::checked)
-                .contains("rear shaft speed, at cruise", "rear shaft speed, at top speed");
+                .contains("rear shaft speed, tire at its speed symbol R", "rear shaft, half critical speed, cruise");
         assertThat(ask(Builds.TOURER).cautions()).extracting("hazard").contains("rotating shaft");
     }
 

@@ -102,6 +102,51 @@ class SupplyAnswerTest {
                 .contains("elevation 600 m");
     }
 
+    /** Suction looks at the air pressure there; the fuel system's own elevation comes first. */
+    @Test
+    void takesTheElevationFromTheAirWhereTheFuelSystemNamesNone() {
+        Specification silent = system("return 58 psi, 13.5 V, fuel at 40 degC");
+        SupplyAnswer aloft = of(silent.drivenIn("altitude 600 m"));
+        SupplyAnswer own = of(system("return 58 psi, 13.5 V, fuel at 40 degC, elevation 600 m"));
+        SupplyAnswer both = of(system("return 58 psi, 13.5 V, fuel at 40 degC, elevation 600 m")
+                .drivenIn("altitude 2000 m"));
+
+        assertThat(aloft.suction().orThrow()).isEqualTo(own.suction().orThrow());
+        assertThat(both.suction().orThrow()).isEqualTo(own.suction().orThrow());
+        assertThat(of(silent.drivenIn("temperature 30 degC")).suction().reason().orElseThrow())
+                .contains("neither the fuel system nor the air");
+        assertThat(elevation(aloft)).contains("the altitude of the air, 600 m (1969 ft), is taken");
+        assertThat(elevation(both))
+                .contains("fuel system's elevation of 600 m (1969 ft), although the order's air is at 2000 m");
+        assertThat(own.assumptions()).extracting(Assumption::subject).doesNotContain("elevation of the fuel system");
+    }
+
+    private static String elevation(SupplyAnswer answer) {
+        return answer.assumptions().stream()
+                .filter(assumption -> assumption.subject().equals("elevation of the fuel system"))
+                .findFirst()
+                .orElseThrow()
+                .statement();
+    }
+
+    /** Fuel whose temperature is not told is as warm as the air, where a fuel can be. */
+    @Test
+    void takesTheTemperatureFromTheAirWhereTheFuelSystemNamesNone() {
+        Specification silent = system("return 58 psi, 13.5 V");
+
+        assertThat(temperature(silent.drivenIn("temperature 30 degC"))).contains("30 degC, as the air is");
+        assertThat(temperature(silent.drivenIn("altitude 600 m"))).contains("the fuel is at 15 degC, because");
+        assertThat(temperature(silent.drivenIn("temperature -45 degC"))).contains("the fuel is at 15 degC, because");
+    }
+
+    private static String temperature(Specification order) {
+        return of(order).assumptions().stream()
+                .filter(assumption -> assumption.subject().equals("temperature of the fuel"))
+                .findFirst()
+                .orElseThrow()
+                .statement();
+    }
+
     @Test
     void takesMarginDutyAndConsumptionFromTheOrder() {
         SupplyAnswer answer =

@@ -56,6 +56,9 @@ class TankAnswerTest {
         assertThat(full.vapor().reason().orElseThrow()).contains("such as fill 40 %");
         TankAnswer nowhere = of(Builds.TOURER.without(Slot.FUEL_SYSTEM));
         assertThat(nowhere.vapor().reason().orElseThrow()).contains("elevation 600 m");
+        assertThat(of(Builds.TOURER.without(Slot.FUEL_SYSTEM).drivenIn("altitude 600 m"))
+                        .vapor())
+                .isEqualTo(of(Builds.TOURER).vapor());
         assertThat(nowhere.warmingPerHour().value()).isEmpty();
         assertThat(TankAnswer.of(Builds.of(Builds.TOURER.without(Slot.TANK)))
                         .reason()

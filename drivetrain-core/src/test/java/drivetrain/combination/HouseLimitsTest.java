@@ -2,7 +2,9 @@ package drivetrain.combination;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import drivetrain.finding.Source;
 import drivetrain.finding.SourceClass;
+import drivetrain.fuel.FuelHouse;
 import drivetrain.refusal.Refusal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,7 +42,20 @@ class HouseLimitsTest {
         assertThat(asked.problem()).isEqualTo("is not a limit that is checked");
         assertThat(asked.suggestions()).contains(HouseLimits.CRUISE_LEAST_OVER_IDLE);
         assertThat(replaced.given()).isEqualTo("wheelbase");
-        assertThat(replaced.allowed()).isEqualTo("cruiseLeastOverIdle, cruiseMostOfMaximum");
+        assertThat(replaced.allowed())
+                .startsWith("boilingMarginLeastKilopascals, cruiseLeastOverIdle, cruiseMostOfMaximum, ");
+    }
+
+    @Test
+    void replacesALimitOfTheFuelSupply() {
+        HouseLimits own = PACKED.with("supplyMarginLeast", 0.3, "the shop");
+
+        assertThat(PACKED.fuel()).isEqualTo(FuelHouse.packed());
+        assertThat(own.fuel().of(FuelHouse.Rule.MARGIN)).isEqualTo(new FuelHouse.Value(0.3, Source.given("the shop")));
+        assertThat(own.fuel().of(FuelHouse.Rule.DUTY)).isEqualTo(PACKED.fuel().of(FuelHouse.Rule.DUTY));
+        assertThat(Refusals.of(() -> PACKED.with("injectorDutyMost", 85.0, "the shop"))
+                        .allowed())
+                .isEqualTo("more than 0, at most 1; packed: 0.85");
     }
 
     @ParameterizedTest

@@ -9,6 +9,7 @@ import drivetrain.quantity.Angle;
 import drivetrain.quantity.AngularSpeed;
 import drivetrain.quantity.Torque;
 import drivetrain.refusal.RefusedException;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 import org.junit.jupiter.api.Test;
@@ -113,5 +114,58 @@ class JointLawTest {
 
         assertThat(couple.onDriving().toNewtonMeters()).isCloseTo(577.35, within(0.01));
         assertThat(couple.onDriven().toNewtonMeters()).isCloseTo(500.0, within(1e-9));
+        assertThat(couple.secondOrder().toNewtonMeters()).isCloseTo(577.35 / 2, within(0.01));
+        assertThatThrownBy(() -> SecondaryCouple.of(Torque.ofNewtonMeters(0), Angle.ofDegrees(30)))
+                .isInstanceOf(RefusedException.class);
+    }
+
+    /**
+     * Independent check by vectors, derived: pins without friction pass a moment only square to both, along p x q. Of the driving shaft's share, what lies in the plane of the
+     * joint has a mean of half its greatest value and swings about it as far, twice a turn; the driven shaft's is greatest a quarter turn later.
+     */
+    @Test
+    void secondaryCoupleIsWhatThePinsOfTheCrossCannotTurnAway() {
+        double angle = Math.toRadians(23);
+        Vector3D driving = new Vector3D(1, 0, 0);
+        Vector3D driven = new Vector3D(Math.cos(angle), Math.sin(angle), 0);
+        SecondaryCouple couple = SecondaryCouple.of(Torque.ofNewtonMeters(800), Angle.ofRadians(angle));
+        int steps = 720;
+        double mean = 0;
+        double second = 0;
+        double most = 0;
+        double mostDriven = 0;
+        for (int i = 0; i < steps; i++) {
+            double turned = 2 * Math.PI * i / steps;
+            Vector3D pin = new Vector3D(0, Math.cos(turned), Math.sin(turned));
+            Vector3D normal = pin.crossProduct(driven.crossProduct(pin));
+            Vector3D moment = normal.scalarMultiply(800 / normal.dotProduct(driving));
+            double inPlane = moment.dotProduct(new Vector3D(0, 1, 0));
+            mean += inPlane / steps;
+            second -= 2 * inPlane * Math.cos(2 * turned) / steps;
+            most = Math.max(most, moment.crossProduct(driving).getNorm());
+            mostDriven = Math.max(mostDriven, moment.crossProduct(driven).getNorm());
+        }
+
+        assertThat(couple.onDriving().toNewtonMeters()).isCloseTo(most, within(1e-9));
+        assertThat(couple.onDriven().toNewtonMeters()).isCloseTo(mostDriven, within(1e-9));
+        assertThat(couple.secondOrder().toNewtonMeters())
+                .isCloseTo(mean, within(1e-9))
+                .isCloseTo(second, within(1e-9));
+    }
+
+    /** Independent check, derived: the moments on both shafts of a joint that turns evenly balance, T e1 + C1 = T e2 + C2. */
+    @Test
+    void couplesOfADoubleJointBalanceAndStandStill() {
+        double angle = Math.toRadians(26);
+        SecondaryCouple couple = SecondaryCouple.ofDouble(Torque.ofNewtonMeters(1000), Angle.ofRadians(angle));
+        Vector3D driving = new Vector3D(1, 0, 0);
+        Vector3D driven = new Vector3D(Math.cos(angle), Math.sin(angle), 0);
+        Vector3D onDriving = new Vector3D(couple.onDriving().toNewtonMeters(), new Vector3D(0, 1, 0));
+        Vector3D onDriven =
+                new Vector3D(couple.onDriven().toNewtonMeters(), new Vector3D(Math.sin(angle), -Math.cos(angle), 0));
+
+        assertThat(new Vector3D(1000, driving).add(onDriving).distance(new Vector3D(1000, driven).add(onDriven)))
+                .isCloseTo(0.0, within(1e-9));
+        assertThat(couple.secondOrder().toNewtonMeters()).isZero();
     }
 }

@@ -31,10 +31,34 @@ class ShaftMaterialTest {
         assertThat(ShaftMaterial.parse("steel").assumptions())
                 .singleElement()
                 .satisfies(assumption -> assertThat(assumption.flagged()).isFalse());
-        assertThat(ShaftMaterial.parse("steel-4130").assumptions())
-                .singleElement()
-                .satisfies(assumption -> assertThat(assumption.flagged()).isTrue());
         assertThat(ShaftMaterial.parse("steel").shearStrength()).isEmpty();
+    }
+
+    @Test
+    void saysWhatToTellWhereTheStrengthIsNotKnown() {
+        assertThat(ShaftMaterial.parse("steel").strengthMissing())
+                .startsWith(
+                        "which steel it is was not said; name the grade bought, steel-1020-welded, steel-1020-drawn,");
+        assertThat(ShaftMaterial.parse("modulus 205 GPa poisson 0.29 density 7850 kg/m3")
+                        .strengthMissing())
+                .contains("yield 350 MPa");
+        assertThat(ShaftMaterial.parse("laminate modulus 110 GPa shear 14 GPa density 1580 kg/m3")
+                        .strengthMissing())
+                .contains("strength 120 MPa");
+    }
+
+    /** Least yield of 1020 drawn over a mandrel by ASTM A513 type 5, as a second tube dealer's page of technical data prints it: 60,000 psi. */
+    @Test
+    void gradesHaveTheLeastYieldOfTheStandard() {
+        assertThat(((ShaftMetal) ShaftMaterial.parse("steel-1020-drawn"))
+                        .yield()
+                        .orElseThrow()
+                        .toPsi())
+                .isCloseTo(60_000, within(100.0));
+        assertThat(StockMaterials.gradesOf("steel"))
+                .allSatisfy(grade ->
+                        assertThat(ShaftMaterial.parse(grade).shearStrength()).isPresent());
+        assertThat(StockMaterials.gradesOf("titanium-6al-4v")).isEmpty();
     }
 
     @Test
@@ -125,7 +149,7 @@ class ShaftMaterialTest {
         assertThat(refusal.sentence())
                 .isEqualTo(
                         "modulus of elasticity \"0.205 GPa\": is not that of a shaft material: is the unit the right one?; "
-                                + "allowed: 20 to 700 GPa");
+                                + "allowed: 20 to 700 GPa; see which unit the data sheet means");
     }
 
     @Test

@@ -215,4 +215,32 @@ class SuspensionTest {
 
         assertThatThrownBy(() -> links.pose(0.3, 0.0)).hasMessageContaining("cannot follow");
     }
+
+    /** A walk over the travel begins each search near the last place; where the axle stands must not depend on it. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "radius arms 850 mm behind 15 mm above 720 mm apart, panhard from 110 mm ahead 30 mm above 450 mm right to 110 mm ahead 50 mm above 470 mm left,"
+                        + " pinion 240 mm behind 25 mm above, bump 80 mm, droop 100 mm, track 1490 mm",
+                "four links, lower from 10 mm behind 80 mm below 960 mm apart to 760 mm ahead 40 mm below 960 mm apart,"
+                        + " upper from 60 mm ahead 140 mm above 700 mm apart to 590 mm ahead 130 mm above 700 mm apart,"
+                        + " pinion 285 mm ahead 35 mm above, bump 85 mm, droop 110 mm, track 1490 mm"
+            })
+    void walksToWhereItStandsByItself(String text) {
+        Suspension suspension = Suspension.parse(text);
+        AxleWalk walk = suspension.walk();
+        for (int i = -5; i <= 5; i++) {
+            for (int j = -5; j <= 5; j++) {
+                double heave = 0.01 * (i + j);
+                double roll = 0.014 * (i - j);
+                AxlePose walked = walk.pose(heave, roll);
+                AxlePose alone = suspension.pose(heave, roll);
+                assertThat(walked.x()).isCloseTo(alone.x(), within(1e-7));
+                assertThat(walked.y()).isCloseTo(alone.y(), within(1e-7));
+                assertThat(walked.pitch()).isCloseTo(alone.pitch(), within(1e-7));
+                assertThat(walked.yaw()).isCloseTo(alone.yaw(), within(1e-7));
+                assertThat(walked.misfit()).isCloseTo(alone.misfit(), within(1e-7));
+            }
+        }
+    }
 }

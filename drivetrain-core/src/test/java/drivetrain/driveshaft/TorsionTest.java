@@ -49,7 +49,8 @@ class TorsionTest {
     void holdsATorqueAgainstYield(double share, Verdict verdict) {
         double yield = torsion(1).yieldTorque().orElseThrow().toNewtonMeters();
 
-        assertThat(TorsionChecks.tube("rear", torsion(share * yield), "1st low").verdict())
+        assertThat(TorsionChecks.tube("rear shaft", torsion(share * yield), "1st low")
+                        .verdict())
                 .isEqualTo(verdict);
     }
 
@@ -57,7 +58,8 @@ class TorsionTest {
     void doesNotJudgeATubeOfUnknownStrength() {
         Torsion unknown = new Torsion(TUBE, ShaftMaterial.parse("steel"), Torque.ofNewtonMeters(1500));
 
-        assertThat(TorsionChecks.tube("rear", unknown, "1st low").verdict()).isEqualTo(Verdict.NOT_EVALUATED);
+        assertThat(TorsionChecks.tube("rear shaft", unknown, "1st low").verdict())
+                .isEqualTo(Verdict.NOT_EVALUATED);
     }
 
     @Test

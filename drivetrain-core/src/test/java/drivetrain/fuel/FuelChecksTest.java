@@ -27,6 +27,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class FuelChecksTest {
 
+    private static final FuelHouse HOUSE = FuelHouse.packed();
+
     private static final Source RULE = Source.given("test");
 
     @ParameterizedTest
@@ -65,7 +67,7 @@ class FuelChecksTest {
                 Length.ofMeters(0.0),
                 Pressure.ofKilopascals(airKilopascals),
                 Pressure.ofKilopascals(65.0));
-        assertThat(FuelChecks.suction(Outcome.of(suction), Outcome.of(VolumeFlow.ofLitersPerHour(100.0)))
+        assertThat(FuelChecks.suction(Outcome.of(suction), Outcome.of(VolumeFlow.ofLitersPerHour(100.0)), HOUSE)
                         .verdict())
                 .isEqualTo(verdict);
     }
@@ -79,7 +81,7 @@ class FuelChecksTest {
         assertThat(FuelChecks.duty(Outcome.notEvaluated("no injectors are chosen"), 0.85, RULE)
                         .verdict())
                 .isEqualTo(Verdict.NOT_EVALUATED);
-        assertThat(FuelChecks.suction(Outcome.notEvaluated("diesel hardly evaporates"), unknown)
+        assertThat(FuelChecks.suction(Outcome.notEvaluated("diesel hardly evaporates"), unknown, HOUSE)
                         .statement())
                 .isEqualTo("diesel hardly evaporates");
     }
@@ -103,12 +105,12 @@ class FuelChecksTest {
                 Pressure.ofPascals(0.0),
                 Voltage.ofVolts(13.5),
                 Optional.of(Wire.ofGauge(Length.ofMeters(5.0), 16)));
-        List<Finding> findings = FuelChecks.lines(narrow, narrow.capacity().orThrow());
+        List<Finding> findings = FuelChecks.lines(narrow, narrow.capacity().orThrow(), HOUSE);
         assertThat(findings)
                 .extracting(Finding::verdict)
                 .containsExactly(Verdict.MARGINAL, Verdict.EXCEEDED, Verdict.MARGINAL);
         FuelSupply wide = Supplies.supply();
-        assertThat(FuelChecks.lines(wide, wide.capacity().orThrow()))
+        assertThat(FuelChecks.lines(wide, wide.capacity().orThrow(), HOUSE))
                 .extracting(Finding::verdict)
                 .containsExactly(Verdict.MET);
     }
@@ -199,19 +201,18 @@ class FuelChecksTest {
 
     @Test
     void sizesALineByTheSpeedInIt() {
-        List<FuelSizing.Bore> bores =
-                FuelSizing.bores(VolumeFlow.ofLitersPerHour(260.0), Length.ofMeters(5.0), Supplies.gasoline(), false);
+        List<FuelSizing.Bore> bores = FuelSizing.bores(
+                VolumeFlow.ofLitersPerHour(260.0), Length.ofMeters(5.0), Supplies.gasoline(), false, HOUSE);
         assertThat(bores)
                 .filteredOn(FuelSizing.Bore::wideEnough)
                 .isNotEmpty()
                 .allSatisfy(bore ->
                         assertThat(bore.conduit().bore().toMillimeters()).isGreaterThan(5.0));
-        assertThat(FuelSizing.bores(VolumeFlow.ofLitersPerHour(260.0), Length.ofMeters(5.0), Supplies.gasoline(), true))
+        assertThat(FuelSizing.bores(
+                        VolumeFlow.ofLitersPerHour(260.0), Length.ofMeters(5.0), Supplies.gasoline(), true, HOUSE))
                 .filteredOn(FuelSizing.Bore::wideEnough)
                 .hasSizeLessThan(
                         (int) bores.stream().filter(FuelSizing.Bore::wideEnough).count());
-        assertThat(FuelSizing.mostSpeed(false)).isGreaterThan(FuelSizing.mostSpeed(true));
-        assertThat(FuelSizing.speedSource(true).kind()).isEqualTo(SourceClass.COMMON_PRACTICE);
         assertThat(FuelSizing.boreSource().kind()).isEqualTo(SourceClass.COMMON_PRACTICE);
     }
 
@@ -237,10 +238,6 @@ class FuelChecksTest {
         assertThat(FuelCautions.all())
                 .extracting(caution -> caution.hazard())
                 .contains("fire", "fuel under pressure", "fuel law");
-        assertThat(FuelChecks.usualMargin()).isEqualTo(0.15);
-        assertThat(FuelChecks.usualDuty()).isEqualTo(0.85);
-        assertThat(FuelChecks.marginSource().kind()).isEqualTo(SourceClass.COMMON_PRACTICE);
-        assertThat(FuelChecks.dutySource().kind()).isEqualTo(SourceClass.COMMON_PRACTICE);
     }
 
     @Test

@@ -93,6 +93,7 @@ class KindTest {
                 "\u0665 in   | 0 | does not start with a number",
                 "31.5        | 4 | has no unit",
                 "'31.5  '    | 4 | has no unit",
+                "'31.5 \u2028' | 4 | has no unit",
                 "31,5 in     | 2 | has a comma",
                 "31,500 mm   | 2 | has a comma",
                 "1.200,5 mm  | 5 | has a comma",

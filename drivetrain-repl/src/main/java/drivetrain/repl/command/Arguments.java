@@ -1,5 +1,6 @@
 package drivetrain.repl.command;
 
+import drivetrain.quantity.AllowedRange;
 import drivetrain.refusal.Refusal;
 import drivetrain.refusal.RefusedException;
 import java.util.List;
@@ -124,9 +125,17 @@ public record Arguments(String line, List<Word> words) {
         }
     }
 
+    /** Places a refusal in the line, its range in the unit that was typed there. */
     private Refusal placed(RefusedException refused) {
         Refusal refusal = refused.refusal();
-        return refusal.place().isPresent() ? refusal : refusal.in(Line.place(indexInLine(refusal)));
+        if (refusal.place().isPresent()) {
+            return refusal;
+        }
+        int index = indexInLine(refusal);
+        return AllowedRange.inUnitOf(refusal.allowed(), line.substring(index))
+                .map(refusal::allowing)
+                .orElse(refusal)
+                .in(Line.place(index));
     }
 
     /** The fault's index counts in what the reader was given, which starts where the given text is found in the words. */

@@ -25,7 +25,7 @@ public final class Demo {
             "tires.yaml",
             "driveshafts.yaml",
             "fuel.yaml");
-    private static final List<String> ORDERS = List.of("coast-tourer", "ranch-crawler");
+    private static final List<String> ORDERS = List.of("coast-tourer", "ranch-crawler", "valley-hauler");
 
     private Demo() {}
 

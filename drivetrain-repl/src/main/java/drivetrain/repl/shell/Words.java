@@ -17,6 +17,7 @@ import drivetrain.repl.command.ask.PartsCommand;
 import drivetrain.repl.command.ask.PlotCommand;
 import drivetrain.repl.command.ask.PullCommand;
 import drivetrain.repl.command.ask.QuestionCommand;
+import drivetrain.repl.command.ask.RangeCommand;
 import drivetrain.repl.command.ask.ShaftsCommand;
 import drivetrain.repl.command.ask.ShiftsCommand;
 import drivetrain.repl.command.ask.ShowCommand;
@@ -99,7 +100,8 @@ final class Words {
                 new OrdersCommand(),
                 new SuspectCommand(),
                 new TubesCommand(),
-                new SupplyCommand());
+                new SupplyCommand(),
+                new RangeCommand());
         commands.addAll(questions);
         commands.add(new CheckCommand());
         commands.add(new ShowCommand());

@@ -15,6 +15,7 @@ import drivetrain.repl.command.ask.SpeedsCommand;
 import drivetrain.repl.command.ask.SuspectCommand;
 import drivetrain.repl.command.ask.TubesCommand;
 import drivetrain.repl.command.choose.AxleCommand;
+import drivetrain.repl.command.choose.FuelChoices;
 import drivetrain.repl.command.choose.PartCommand;
 import drivetrain.repl.command.choose.TireCommand;
 import drivetrain.repl.command.keep.OpenCommand;
@@ -32,6 +33,7 @@ import org.junit.jupiter.api.Test;
 class CompletionTest {
 
     private static final Completion COMPLETION = new Completion(vocabulary());
+    private static final Completion FUEL = new Completion(new Vocabulary(FuelChoices.all()));
     private static final Session DEMO = Session.on(Demo.shelf());
 
     private static Vocabulary vocabulary() {
@@ -132,6 +134,46 @@ class CompletionTest {
         assertThat(after("explain", "cruise", "65", "")).containsExactly("mph", "km/h");
         assertThat(after("explain", "xyzzy", "")).isEmpty();
         assertThat(after("parts", "tr")).containsExactly("transmission", "transfer case");
+    }
+
+    private static List<String> fuel(String... words) {
+        List<String> before = List.of(words).subList(0, words.length - 1);
+        return FUEL.offers(DEMO, before, words[words.length - 1]).stream()
+                .map(Offer::value)
+                .toList();
+    }
+
+    @Test
+    void offersWhatFitsInsideThePartsOfAFuelSupply() {
+        assertThat(fuel("feed", "4.5", "")).contains("m", "ft", "elbows");
+        assertThat(fuel("feed", "4.5", "m", "")).containsExactly("of");
+        assertThat(fuel("feed", "4.5", "m", "of", "st")).containsExactly("steel-3-8", "steel-5-16");
+        assertThat(fuel("feed", "4.5", "m", "of", "8", "mm", "")).containsExactly("tube", "hose");
+        assertThat(fuel("feed", "4.5", "m", "of", "8", "mm", "tube,", "")).containsExactly("filter", "pump");
+        assertThat(fuel("feed", "4.5", "m", "of", "8", "mm", "tube,", "filter", ""))
+                .containsExactly("fine-10", "coarse-100");
+        assertThat(fuel("feed", "filter", "8", "kPa", "")).containsExactly("at");
+        assertThat(fuel("feed", "filter", "8", "kPa", "at", "200", "")).contains("L/h");
+        assertThat(fuel("return", "5", "m", "of", "8", "mm", "tube,", "")).containsExactly("filter");
+        assertThat(fuel("system", "return", "58", "")).containsExactly("psi", "kPa", "bar");
+        assertThat(fuel("system", "return", "58", "psi,", "l")).containsExactly("lift", "low");
+        assertThat(fuel("system", "wire", "5", "m", "")).containsExactly("of");
+        assertThat(fuel("system", "wire", "5", "m", "of", "")).containsExactly("AWG");
+        assertThat(fuel("system", "fuel", "")).containsExactly("at");
+        assertThat(fuel("system", "fuel", "at", "40", "")).containsExactly("degC", "degF");
+        assertThat(fuel("tank", "90", "")).containsExactly("L", "US gal", "imp gal");
+        assertThat(fuel("tank", "90", "L,", "")).containsExactly("usable", "canister", "fill", "day");
+        assertThat(fuel("tank", "90", "L,", "day", "20", "degC", "")).containsExactly("to");
+        assertThat(fuel("fuel", "E10,", "v")).containsExactly("viscosity");
+        assertThat(fuel("fuel", "E10,", "745", "")).containsExactly("kg/m3");
+        assertThat(fuel("pump", "2", "x", "tank-3")).containsExactly("tank-340");
+        assertThat(fuel("pump", "13.5", "V,", "280", "L/h", "")).containsExactly("at");
+        assertThat(fuel("pump", "13.5", "V,", "280", "L/h", "at", "30", "")).containsExactly("psi", "kPa", "bar");
+        assertThat(fuel("injectors", "8", "x", "")).containsExactly("inj-30", "inj-42", "inj-60");
+        assertThat(fuel("injectors", "8", "x", "42", "lb/h", "at", "43.5", "psi,", ""))
+                .containsExactly("tested");
+        assertThat(fuel("return", "n")).containsExactly("none");
+        assertThat(after("engine", "v8-6.2", "")).isEmpty();
     }
 
     @Test

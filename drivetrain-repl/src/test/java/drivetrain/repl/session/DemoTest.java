@@ -48,7 +48,8 @@ class DemoTest {
 
     @Test
     void refusesAnOrderThatItHasNot() {
-        assertThatThrownBy(() -> Demo.order("cost-tourer")).hasMessageContaining("coast-tourer, ranch-crawler");
+        assertThatThrownBy(() -> Demo.order("cost-tourer"))
+                .hasMessageContaining("coast-tourer, ranch-crawler, valley-hauler");
     }
 
     @Test

@@ -1,8 +1,10 @@
 package drivetrain.repl.command.ask;
 
+import drivetrain.quantity.AllowedRange;
 import drivetrain.quantity.Kind;
 import drivetrain.quantity.Magnitude;
 import drivetrain.quantity.Speed;
+import drivetrain.quantity.Unit;
 import drivetrain.refusal.Refusal;
 import drivetrain.repl.command.Arguments;
 import java.util.Arrays;
@@ -40,15 +42,17 @@ final class AskedQuantity {
                     .asException();
         }
         Q asked = kind.parse(text);
+        Unit<Q> unit =
+                AllowedRange.unitOf(kind, text).or(() -> kind.unit(units[0])).orElseThrow();
         if (asked.si() <= 0.0) {
             throw Refusal.of(kind.name(), text, "must be greater than zero")
-                    .allowing("more than 0 " + units[0])
+                    .allowing("more than 0 " + unit.symbol())
                     .at(0)
                     .asException();
         }
         if (asked.si() > most.si()) {
             throw Refusal.of(kind.name(), text, "is more than any road vehicle has")
-                    .allowing("at most " + most.format(kind.unit(units[0]).orElseThrow(), 0))
+                    .allowing(AllowedRange.atMost(most, unit))
                     .at(0)
                     .asException();
         }

@@ -20,26 +20,29 @@ public final class FuelChoices {
         return List.of(
                 PartCommand.of(
                         Slot.FUEL,
-                        false,
+                        true,
                         Manual.of(
                                         Topic.FUEL,
-                                        "fuel [FUEL]",
+                                        "fuel [FUEL|none]",
                                         "choose what is burned, by name or by kind and measurements")
                                 .example("fuel E10", "fuel E85, ethanol 70 %, 780 kg/m3")),
                 PartCommand.of(
                         Slot.FUEL_PUMP,
-                        false,
-                        Manual.of(Topic.FUEL, "pump [PUMP]", "choose the fuel pump, by name or by its measured flow")
+                        true,
+                        Manual.of(
+                                        Topic.FUEL,
+                                        "pump [PUMP|none]",
+                                        "choose the fuel pump, by name or by its measured flow")
                                 .alias("fuel pump", "pumps")
                                 .example(
                                         "pump 13.5 V, 280 L/h at 30 psi 7 A, 210 L/h at 70 psi 11 A",
                                         "pump 2 x tank-255 in parallel")),
                 PartCommand.of(
                         Slot.FEED_LINE,
-                        false,
+                        true,
                         Manual.of(
                                         Topic.FUEL,
-                                        "feed [PIECES]",
+                                        "feed [PIECES|none]",
                                         "choose the feed line: its pieces from the tank on, with commas between")
                                 .alias("feed line", "fuel line")
                                 .example(
@@ -62,10 +65,10 @@ public final class FuelChoices {
                                 .example("injectors 8 x 42 lb/h at 43.5 psi")),
                 PartCommand.of(
                         Slot.FUEL_SYSTEM,
-                        false,
+                        true,
                         Manual.of(
                                         Topic.FUEL,
-                                        "system [CONDITIONS]",
+                                        "system [CONDITIONS|none]",
                                         "say how the fuel supply is set up: regulator, voltage, wires, temperature")
                                 .alias("fuel system")
                                 .example(
@@ -73,8 +76,8 @@ public final class FuelChoices {
                                         "system returnless 58 psi, 13.5 V, boost 8 psi, margin 20 %, duty 80 %")),
                 PartCommand.of(
                         Slot.TANK,
-                        false,
-                        Manual.of(Topic.FUEL, "tank [TANK]", "choose the fuel tank, or see how far it goes")
+                        true,
+                        Manual.of(Topic.FUEL, "tank [TANK|none]", "choose the fuel tank, or see how far it goes")
                                 .alias("fuel tank")
                                 .example("tank 90 L, usable 84 L, canister 80 g, fill 40 %, day 20 degC to 34 degC")));
     }

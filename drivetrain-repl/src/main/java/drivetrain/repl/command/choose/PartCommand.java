@@ -106,7 +106,7 @@ public final class PartCommand implements Command {
         return Result.changed(next, PresentChoice.notice(next, slot));
     }
 
-    /** A line or injectors of a fuel supply that are not fitted have no text of their own. */
+    /** A piece of a fuel supply that is not fitted has no text of its own. */
     private boolean isLeftOut(String text) {
         return canBeLeftOut && slot.isFuelSupply() && text.equalsIgnoreCase("none");
     }
@@ -114,7 +114,7 @@ public final class PartCommand implements Command {
     @Override
     public List<Offer> offers(Session session, List<String> before) {
         if (!before.isEmpty()) {
-            return List.of();
+            return slot.isFuelSupply() ? FuelOffers.of(session, slot, before) : List.of();
         }
         PartKind<?> kind = slot.kind();
         List<Offer> offers = new ArrayList<>(Shelves.offers(session, kind));

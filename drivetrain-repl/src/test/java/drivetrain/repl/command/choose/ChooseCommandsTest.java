@@ -34,6 +34,39 @@ class ChooseCommandsTest {
         assertThat(shown(line)).contains(shown);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "fuel, fuel not chosen",
+        "pump, pump not chosen",
+        "feed, feed line not chosen",
+        "return, return line none fitted",
+        "injectors, injectors not chosen",
+        "system, fuel system not chosen",
+        "tank, tank not chosen"
+    })
+    void takesAPieceOfTheFuelSupplyAwayAndBack(String word, String shown) {
+        assertThat(shown("open demo", word + " none")).contains(shown);
+        assertThat(shown("open demo", word + " none", "undo")).doesNotContain(shown);
+    }
+
+    /** A range is told in the unit that was typed, and a bare gallon is asked about once. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "tank 20 gal | tank \"20 gal\": \"gal\" can mean more than one unit; allowed: US gal or imp gal",
+                "tank -20 gal | volume of the tank is negative, and \"gal\" can mean",
+                "tank 2000 US gal | out of range; allowed: 0.2642 to 264.1 US gal",
+                "system return 4000 psi | out of range; allowed: 1.451 to 145 psi",
+                "shaft rear line output level, shaft 900 in 5 deg down, pinion level | allowed: 1.969 to 196.8 in",
+                "shaft rear tube 3 in x 2 in of steel | more than the radius of the tube; allowed: up to 1.5 in",
+                "tubes -50 in | allowed: more than 0 in",
+                "tubes 900 in | allowed: at most 196.8 in"
+            })
+    void refusesInTheUnitThatWasTyped(String line, String words) {
+        assertThat(Trial.of(line).err()).contains(words);
+    }
+
     @Test
     void choosesBothAxlesOrOne() {
         assertThat(shown("axle 41/10")).contains("rear axle 41/10 4.10", "front axle 41/10 4.10");
