@@ -9,12 +9,12 @@ import java.util.Optional;
  * One state of the shell.
  *
  * @param setup what is being worked on
- * @param kept the choices as they were last opened or saved
+ * @param kept what was last opened or saved
  * @param timeline the changes that can be undone and redone
  * @param units the units that figures are shown in
  * @param output the form of the answers
  */
-public record Session(Setup setup, Specification kept, Timeline timeline, UnitSystem units, OutputForm output) {
+public record Session(Setup setup, Setup kept, Timeline timeline, UnitSystem units, OutputForm output) {
 
     /**
      * Starts a session in which nothing is chosen.
@@ -24,7 +24,7 @@ public record Session(Setup setup, Specification kept, Timeline timeline, UnitSy
      */
     public static Session on(Shelf shelf) {
         Setup nothing = new Setup(Specification.empty(), shelf);
-        return new Session(nothing, Specification.empty(), Timeline.empty(), UnitSystem.US, OutputForm.TABLE);
+        return new Session(nothing, nothing, Timeline.empty(), UnitSystem.US, OutputForm.TABLE);
     }
 
     /**
@@ -47,12 +47,12 @@ public record Session(Setup setup, Specification kept, Timeline timeline, UnitSy
     }
 
     /**
-     * Tells whether the choices differ from those last opened or saved.
+     * Tells whether the choices or the packages set aside differ from those last opened or saved.
      *
      * @return true if something would be lost
      */
     public boolean isChanged() {
-        return !specification().equals(kept);
+        return !setup.isWrittenLike(kept);
     }
 
     /**
@@ -97,10 +97,10 @@ public record Session(Setup setup, Specification kept, Timeline timeline, UnitSy
      * @throws drivetrain.refusal.RefusedException if a choice is neither a name nor a literal
      */
     public Session open(String what, Setup opened) {
-        return change(what, opened, opened.specification());
+        return change(what, opened, opened);
     }
 
-    private Session change(String what, Setup after, Specification nowKept) {
+    private Session change(String what, Setup after, Setup nowKept) {
         Timeline longer = timeline.with(new Timeline.Change(what, setup, after));
         Session next = new Session(after, nowKept, longer, units, output);
         next.combination();
@@ -113,7 +113,7 @@ public record Session(Setup setup, Specification kept, Timeline timeline, UnitSy
      * @return a copy that counts as unchanged
      */
     public Session saved() {
-        return new Session(setup, specification(), timeline, units, output);
+        return new Session(setup, setup, timeline, units, output);
     }
 
     /**

@@ -2,7 +2,7 @@ package drivetrain.repl.command.keep;
 
 import drivetrain.combination.Specification;
 import drivetrain.document.CatalogDocument;
-import drivetrain.document.OrderDocument;
+import drivetrain.document.OrderFile;
 import drivetrain.refusal.RefusedException;
 import drivetrain.repl.command.Arguments;
 import drivetrain.repl.command.Command;
@@ -19,6 +19,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** {@code open}: an order from a file, or one of the demo. */
 public final class OpenCommand implements Command {
@@ -54,7 +55,21 @@ public final class OpenCommand implements Command {
         Setup opened =
                 demo ? demo(session.setup(), arguments.from(1)) : arguments.read(text -> file(session.setup(), text));
         Session next = arguments.read(text -> session.open(arguments.line().strip(), opened));
-        return Result.changed(next, "Opened: " + next.title().orElse("an order without a title") + ".");
+        return Result.changed(
+                next,
+                "Opened: " + next.title().orElse("an order without a title")
+                        + replaced(session.setup(), next.setup()) + ".");
+    }
+
+    /** Names the kept packages that are others now. */
+    private static String replaced(Setup before, Setup after) {
+        List<String> others = before.aside().entrySet().stream()
+                .filter(one -> !one.getValue()
+                        .specification()
+                        .equals(after.aside().get(one.getKey()).specification()))
+                .map(Map.Entry::getKey)
+                .toList();
+        return others.isEmpty() ? "" : "; of the kept packages its own replace " + String.join(", ", others);
     }
 
     private static Setup demo(Setup present, Arguments name) {
@@ -66,7 +81,7 @@ public final class OpenCommand implements Command {
         Path file = FileWords.path(text);
         try {
             try {
-                return present.with(OrderDocument.read(file));
+                return opened(present, OrderFile.read(file));
             } catch (RefusedException refused) {
                 if (!refused.refusal().given().equals(CATALOG)) {
                     throw refused;
@@ -76,6 +91,21 @@ public final class OpenCommand implements Command {
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
+    }
+
+    /** The packages of the file are set aside too; each must be one that can be looked up, or the whole file is refused. */
+    private static Setup opened(Setup present, OrderFile file) {
+        Setup opened = present.with(file.order()).keeping(file.kept());
+        for (String name : file.kept().keySet()) {
+            try {
+                opened.aside().get(name).combination();
+            } catch (RefusedException refused) {
+                throw refused.refusal()
+                        .about("kept package " + name + ", " + refused.refusal().subject())
+                        .asException();
+            }
+        }
+        return opened;
     }
 
     @Override
