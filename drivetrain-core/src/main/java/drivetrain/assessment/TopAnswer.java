@@ -121,7 +121,8 @@ public record TopAnswer(
         combination
                 .frontTire()
                 .filter(tire -> !combination.tire().equals(Optional.of(tire)))
-                .ifPresent(tire -> findings.add(DriveChecks.reachedSpeed("reachable top, front", tire.item(), reached)));
+                .ifPresent(
+                        tire -> findings.add(DriveChecks.reachedSpeed("reachable top, front", tire.item(), reached)));
         findings.addAll(pulls.engine().findings());
         return findings;
     }

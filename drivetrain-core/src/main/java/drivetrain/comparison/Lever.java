@@ -232,8 +232,7 @@ public enum Lever {
     private static Transmission gear(Transmission box, int index, double number) {
         List<Ratio> gears = new ArrayList<>(box.forward());
         gears.set(index, Ratio.of(number));
-        return new Transmission(
-                box.name(), gears, box.reverse(), box.coupling(), box.efficiency(), box.inputRating());
+        return new Transmission(box.name(), gears, box.reverse(), box.coupling(), box.efficiency(), box.inputRating());
     }
 
     /**

@@ -52,8 +52,8 @@ final class UncertainAngles extends Uncertain {
 
     @Override
     int draws(Combination combination) {
-        return (int) count(
-                combination.shaft(ShaftPlace.REAR).needLine().orThrow().readings());
+        return (int)
+                count(combination.shaft(ShaftPlace.REAR).needLine().orThrow().readings());
     }
 
     @Override

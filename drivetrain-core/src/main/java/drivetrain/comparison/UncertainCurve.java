@@ -44,9 +44,11 @@ final class UncertainCurve extends Uncertain {
     @Override
     Optional<String> missing(Combination combination) {
         Outcome<Engine> engine = combination.needEngine();
-        return engine.reason().or(() -> engine.map(Engine::torque).orThrow() instanceof TorqueCurve
-                ? Optional.empty()
-                : Optional.of("the engine has no torque curve with measured points; peaks alone are an estimate"));
+        return engine.reason()
+                .or(() -> engine.map(Engine::torque).orThrow() instanceof TorqueCurve
+                        ? Optional.empty()
+                        : Optional.of(
+                                "the engine has no torque curve with measured points; peaks alone are an estimate"));
     }
 
     @Override

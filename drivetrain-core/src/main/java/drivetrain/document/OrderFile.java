@@ -109,8 +109,7 @@ public record OrderFile(Specification order, Map<String, Specification> kept) {
         kept.forEach((name, choices) -> packages.put(name, OrderDocument.fields(choices)));
         String text = OrderText.write(OrderDocument.fields(order), packages, format);
         OrderFile again = parse("order", text, format);
-        if (!again.equals(this)
-                || !List.copyOf(again.kept.keySet()).equals(List.copyOf(kept.keySet()))) {
+        if (!again.equals(this) || !List.copyOf(again.kept.keySet()).equals(List.copyOf(kept.keySet()))) {
             throw new IllegalStateException("an order was written that reads back as another one:\n" + text);
         }
         return text;
@@ -139,7 +138,8 @@ public record OrderFile(Specification order, Map<String, Specification> kept) {
         Map<String, Specification> packages = new LinkedHashMap<>();
         List<String> known = new ArrayList<>(OrderDocument.known());
         known.removeAll(List.of(DocumentHead.DOCUMENT, DocumentHead.VERSION, KEPT));
-        for (Map.Entry<String, Node.Entry> entry : value.group("the kept packages by their names").entrySet()) {
+        for (Map.Entry<String, Node.Entry> entry :
+                value.group("the kept packages by their names").entrySet()) {
             Value one = new Value(entry.getKey(), entry.getValue().value());
             if (!isName(entry.getKey())) {
                 throw Refusal.of(KEPT, Characters.excerpt(entry.getKey()), "cannot be the name of a kept package")

@@ -86,7 +86,8 @@ public final class SpreadReport {
         blocks.add(new Grid("ranges", "", columns, rows));
         blocks.add(new Sentence(
                 "method",
-                "Least and greatest: every figure at one end or the other, and all that was drawn. The percentages: " + Tolerance.SAMPLES
+                "Least and greatest: every figure at one end or the other, and all that was drawn. The percentages: "
+                        + Tolerance.SAMPLES
                         + " packages drawn by a fixed chance, each figure anywhere within its tolerance and "
                         + "independent of the others."));
         Ground.add(blocks, tolerance.rows().stream().map(Tolerance.Row::measure).toList(), List.of(combination));

@@ -160,7 +160,7 @@ class RoadAnswersTest {
                         within(1e-9));
     }
 
-    /** Symbol R is 170 km/h, H 210, Y 300 (UN Regulation 30, paragraph 2.29): what the vehicle reaches above that is exceeded, what the gearing alone allows is marginal. */
+    /** Symbol R is 170 km/h, H 210, Y 300 (ISO 4000-1, UN Regulation 30; the table tire/speed-symbol.csv names its copies): what the vehicle reaches above that is exceeded, what the gearing alone allows is marginal. */
     @ParameterizedTest
     @CsvSource({"R, EXCEEDED", "H, EXCEEDED", "Y, MET"})
     void aTireSlowerThanTheReachedSpeedIsExceeded(String symbol, Verdict verdict) {

@@ -32,7 +32,13 @@ class SpreadOfAnswersTest {
         Sensitivity sensitivity = Sensitivity.of(TestShelf.order(), Measures.all(TestShelf.order()));
         assertThat(sensitivity.levers())
                 .containsExactly(
-                        Lever.TIRE, Lever.AXLE, Lever.FIRST_GEAR, Lever.TOP_GEAR, Lever.TRANSFER_LOW, Lever.IDLE, Lever.SHAFT_DIAMETER);
+                        Lever.TIRE,
+                        Lever.AXLE,
+                        Lever.FIRST_GEAR,
+                        Lever.TOP_GEAR,
+                        Lever.TRANSFER_LOW,
+                        Lever.IDLE,
+                        Lever.SHAFT_DIAMETER);
         assertThat(change(sensitivity, RPM, Lever.TIRE)).isCloseTo(1.0 / 1.01 - 1.0, within(1e-12));
         assertThat(change(sensitivity, RPM, Lever.AXLE)).isCloseTo(0.01, within(1e-12));
         assertThat(change(sensitivity, RPM, Lever.FIRST_GEAR)).isZero();
@@ -55,7 +61,10 @@ class SpreadOfAnswersTest {
     /** rpm is proportional to axle / tire: its extremes are 1.01 / 0.98 and 0.99 / 1.02 of it. */
     @Test
     void spansTheExtremesOfAMonomial() {
-        Tolerance tolerance = Tolerance.of(TestShelf.order(), List.of(RPM), List.of(Uncertain.of(Lever.TIRE, 0.02), Uncertain.of(Lever.AXLE, 0.01)));
+        Tolerance tolerance = Tolerance.of(
+                TestShelf.order(),
+                List.of(RPM),
+                List.of(Uncertain.of(Lever.TIRE, 0.02), Uncertain.of(Lever.AXLE, 0.01)));
         Tolerance.Row row = tolerance.rows().get(0);
         assertThat(row.greatest() / row.number()).isCloseTo(1.01 / 0.98, within(1e-12));
         assertThat(row.least() / row.number()).isCloseTo(0.99 / 1.02, within(1e-12));
@@ -78,8 +87,11 @@ class SpreadOfAnswersTest {
      */
     @Test
     void agreesWithAnalyticPropagationForSeveralFigures() {
-        List<Uncertain> tolerances =
-                List.of(Uncertain.of(Lever.TIRE, 0.02), Uncertain.of(Lever.AXLE, 0.02), Uncertain.of(Lever.FIRST_GEAR, 0.02), Uncertain.of(Lever.TRANSFER_LOW, 0.02));
+        List<Uncertain> tolerances = List.of(
+                Uncertain.of(Lever.TIRE, 0.02),
+                Uncertain.of(Lever.AXLE, 0.02),
+                Uncertain.of(Lever.FIRST_GEAR, 0.02),
+                Uncertain.of(Lever.TRANSFER_LOW, 0.02));
         Tolerance.Row row = Tolerance.of(TestShelf.order(), List.of(Measures.CRAWL_SPEED), tolerances)
                 .rows()
                 .get(0);
@@ -152,8 +164,8 @@ class SpreadOfAnswersTest {
         assertThat(residual.q95()).isBetween(residual.median(), residual.greatest());
         Tolerance.Row rpm = tolerance.rows().get(2);
         assertThat(rpm.least()).isEqualTo(rpm.number()).isEqualTo(rpm.greatest());
-        assertThatThrownBy(() -> Tolerance.of(
-                        TestShelf.order(), List.of(RPM), List.of(Uncertain.angles(Angle.ofDegrees(0.5)))))
+        assertThatThrownBy(() ->
+                        Tolerance.of(TestShelf.order(), List.of(RPM), List.of(Uncertain.angles(Angle.ofDegrees(0.5)))))
                 .hasMessageContaining("not evaluated because");
     }
 

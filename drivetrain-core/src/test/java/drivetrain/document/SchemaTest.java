@@ -8,10 +8,10 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import drivetrain.combination.HouseLimits;
 import drivetrain.combination.Specification;
-import java.util.ArrayList;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
@@ -90,9 +90,11 @@ class SchemaTest {
         String text = OrderDocument.text(OrderDocument.read(Samples.path("order.yaml")), DocumentFormat.JSON);
         assertThat(ORDER.validate(text, InputFormat.JSON)).isEmpty();
         Specification order = OrderDocument.read(Samples.path("order.yaml"));
-        String kept = new OrderFile(order, Map.of("stock", order, "\u00e4-2", Specification.empty())).text(DocumentFormat.JSON);
+        String kept = new OrderFile(order, Map.of("stock", order, "\u00e4-2", Specification.empty()))
+                .text(DocumentFormat.JSON);
         assertThat(ORDER.validate(kept, InputFormat.JSON)).isEmpty();
-        assertThat(ORDER.validate(kept.replace("\"stock\"", "\"sto ck\""), InputFormat.JSON)).isNotEmpty();
+        assertThat(ORDER.validate(kept.replace("\"stock\"", "\"sto ck\""), InputFormat.JSON))
+                .isNotEmpty();
         String head = "document: drivetrain-order\nversion: 1\nkept:\n  stock:\n    ";
         assertThat(faults(ORDER, head + "tire: 265/75R16\n")).isEmpty();
         for (String field : List.of("version: 1", "tyre: 265/75R16", "kept: {}", "cruise: 65")) {

@@ -28,8 +28,7 @@ public final class ToleranceCommand implements Command {
             .alias("tolerances")
             .example(
                     "tolerance tire 1 %",
-                    "tolerance tire 1.5 % and idle 5 %",
-                    "tolerance torque curve 3 % and angles 0.5 deg");
+                    "tolerance tire 1.5 % and idle 5 %", "tolerance torque curve 3 % and angles 0.5 deg");
 
     /** Makes the command. */
     public ToleranceCommand() {}
@@ -74,8 +73,8 @@ public final class ToleranceCommand implements Command {
 
     /** Reads a pair; a fault in the name is shown at the name, one in the tolerance at the tolerance. */
     private static Uncertain read(Arguments name, Arguments amount) {
-        boolean isKnown = name.words().stream().anyMatch(word -> word.text().isEmpty())
-                || UncertainWords.isKnown(name.text());
+        boolean isKnown =
+                name.words().stream().anyMatch(word -> word.text().isEmpty()) || UncertainWords.isKnown(name.text());
         return isKnown
                 ? amount.read(text -> UncertainWords.parse(name.text(), text))
                 : name.read(text -> UncertainWords.parse(text, amount.text()));

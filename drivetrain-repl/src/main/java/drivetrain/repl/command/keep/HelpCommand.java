@@ -10,13 +10,13 @@ import drivetrain.repl.command.Result;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.command.Vocabulary;
 import drivetrain.repl.session.Session;
+import drivetrain.report.Block;
 import drivetrain.report.Cell;
 import drivetrain.report.Column;
 import drivetrain.report.Facts;
 import drivetrain.report.Grid;
 import drivetrain.report.Report;
 import drivetrain.report.Sentence;
-import drivetrain.report.Block;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -81,9 +81,10 @@ public final class HelpCommand implements Command {
         }
         blocks.add(new Grid(
                 "groups", "", List.of(Column.ofText("group", "group"), Column.ofText("words", "words")), rows));
-        blocks.add(new Sentence(
-                "next",
-                "\"help GROUP\" says what the words of a group do, \"help WORD\" shows one with examples, \"tour\" what to type first."));
+        blocks.add(
+                new Sentence(
+                        "next",
+                        "\"help GROUP\" says what the words of a group do, \"help WORD\" shows one with examples, \"tour\" what to type first."));
         return new Report("help", blocks);
     }
 

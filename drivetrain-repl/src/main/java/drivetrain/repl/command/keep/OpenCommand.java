@@ -11,6 +11,7 @@ import drivetrain.repl.command.Offer;
 import drivetrain.repl.command.Result;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.session.Demo;
+import drivetrain.repl.session.Kept;
 import drivetrain.repl.session.Session;
 import drivetrain.repl.session.Setup;
 import drivetrain.repl.session.Shelf;
@@ -57,16 +58,15 @@ public final class OpenCommand implements Command {
         Session next = arguments.read(text -> session.open(arguments.line().strip(), opened));
         return Result.changed(
                 next,
-                "Opened: " + next.title().orElse("an order without a title")
-                        + replaced(session.setup(), next.setup()) + ".");
+                "Opened: " + next.title().orElse("an order without a title") + replaced(session.setup(), next.setup())
+                        + ".");
     }
 
     /** Names the kept packages that are others now. */
     private static String replaced(Setup before, Setup after) {
-        List<String> others = before.aside().entrySet().stream()
-                .filter(one -> !one.getValue()
-                        .specification()
-                        .equals(after.aside().get(one.getKey()).specification()))
+        Map<String, Specification> now = after.asideChoices();
+        List<String> others = before.asideChoices().entrySet().stream()
+                .filter(one -> !now.entrySet().contains(one))
                 .map(Map.Entry::getKey)
                 .toList();
         return others.isEmpty() ? "" : "; of the kept packages its own replace " + String.join(", ", others);
@@ -96,15 +96,15 @@ public final class OpenCommand implements Command {
     /** The packages of the file are set aside too; each must be one that can be looked up, or the whole file is refused. */
     private static Setup opened(Setup present, OrderFile file) {
         Setup opened = present.with(file.order()).keeping(file.kept());
-        for (String name : file.kept().keySet()) {
+        file.kept().forEach((name, choices) -> {
             try {
-                opened.aside().get(name).combination();
+                new Kept(choices, present.shelf()).combination();
             } catch (RefusedException refused) {
                 throw refused.refusal()
                         .about("kept package " + name + ", " + refused.refusal().subject())
                         .asException();
             }
-        }
+        });
         return opened;
     }
 

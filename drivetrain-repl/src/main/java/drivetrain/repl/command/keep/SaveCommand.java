@@ -58,8 +58,10 @@ public final class SaveCommand implements Command {
             return "";
         }
         List<String> elsewhere = setup.aside().entrySet().stream()
-                .filter(one -> !one.getValue().shelf().name().equals(setup.shelf().name()))
-                .map(one -> one.getKey() + " from the shelf " + one.getValue().shelf().name())
+                .filter(one ->
+                        !one.getValue().shelf().name().equals(setup.shelf().name()))
+                .map(one -> one.getKey() + " from the shelf "
+                        + one.getValue().shelf().name())
                 .toList();
         String with = ", with " + (count == 1 ? "the kept package" : count + " kept packages");
         return elsewhere.isEmpty()

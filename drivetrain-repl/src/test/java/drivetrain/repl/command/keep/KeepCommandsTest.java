@@ -123,7 +123,8 @@ class KeepCommandsTest {
             assertThat(Trial.of("help " + topic.word()).out()).startsWith(topic.heading());
             assertThat(Trial.of(topic.word()).err()).contains("is not known here");
         }
-        for (String word : all.substring(all.indexOf("choosing"), all.indexOf("\"help")).split("[\\s,]+")) {
+        for (String word :
+                all.substring(all.indexOf("choosing"), all.indexOf("\"help")).split("[\\s,]+")) {
             assertThat(Trial.of("help " + word).status()).as(word).isZero();
         }
     }
@@ -147,7 +148,8 @@ class KeepCommandsTest {
 
     @Test
     void keepsWhatWasKeptWhenAnOrderIsOpened() {
-        assertThat(Trial.of("open demo", "keep stock", "save " + quoted("one.yaml")).err())
+        assertThat(Trial.of("open demo", "keep stock", "save " + quoted("one.yaml"))
+                        .err())
                 .isEmpty();
         assertThat(Trial.of("open demo ranch-crawler", "keep other", "open " + quoted("one.yaml"), "keep")
                         .out())
