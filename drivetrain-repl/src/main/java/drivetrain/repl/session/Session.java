@@ -9,12 +9,12 @@ import java.util.Optional;
  * One state of the shell.
  *
  * @param setup what is being worked on
- * @param kept the choices as they were last opened or saved
+ * @param kept what was last opened or saved
  * @param timeline the changes that can be undone and redone
  * @param units the units that figures are shown in
  * @param output the form of the answers
  */
-public record Session(Setup setup, Specification kept, Timeline timeline, UnitSystem units, OutputForm output) {
+public record Session(Setup setup, Setup kept, Timeline timeline, UnitSystem units, OutputForm output) {
 
     /**
      * Starts a session in which nothing is chosen.
@@ -24,7 +24,7 @@ public record Session(Setup setup, Specification kept, Timeline timeline, UnitSy
      */
     public static Session on(Shelf shelf) {
         Setup nothing = new Setup(Specification.empty(), shelf);
-        return new Session(nothing, Specification.empty(), Timeline.empty(), UnitSystem.US, OutputForm.TABLE);
+        return new Session(nothing, nothing, Timeline.empty(), UnitSystem.US, OutputForm.TABLE);
     }
 
     /**
@@ -47,14 +47,14 @@ public record Session(Setup setup, Specification kept, Timeline timeline, UnitSy
     }
 
     /**
-     * Tells whether the choices differ from those last opened or saved.
+     * Tells whether the choices or the packages set aside differ from those last opened or saved.
      *
      * @return true if something would be lost
      */
     @SuppressWarnings("ReferenceEquality")
     public boolean isChanged() {
-        Specification now = specification();
-        return now != kept && !now.equals(kept); // at a start they are one, and comparing records takes Java a while
+        return setup != kept
+                && !setup.isWrittenLike(kept); // at a start they are one, and comparing records takes Java a while
     }
 
     /**
@@ -99,7 +99,7 @@ public record Session(Setup setup, Specification kept, Timeline timeline, UnitSy
      * @throws drivetrain.refusal.RefusedException if a choice is neither a name nor a literal
      */
     public Session open(String what, Setup opened) {
-        return change(what, opened, opened.specification(), Specification.empty());
+        return change(what, opened, opened, Specification.empty());
     }
 
     /**
@@ -110,10 +110,10 @@ public record Session(Setup setup, Specification kept, Timeline timeline, UnitSy
      * @return the next state, which can be undone
      */
     public Session openPacked(String what, Setup opened) {
-        return change(what, opened, opened.specification(), opened.specification());
+        return change(what, opened, opened, opened.specification());
     }
 
-    private Session change(String what, Setup after, Specification nowKept, Specification known) {
+    private Session change(String what, Setup after, Setup nowKept, Specification known) {
         Timeline longer = timeline.with(new Timeline.Change(what, setup, after));
         Session next = new Session(after, nowKept, longer, units, output);
         next.combination().lookUpUnlike(known);
@@ -126,7 +126,7 @@ public record Session(Setup setup, Specification kept, Timeline timeline, UnitSy
      * @return a copy that counts as unchanged
      */
     public Session saved() {
-        return new Session(setup, specification(), timeline, units, output);
+        return new Session(setup, setup, timeline, units, output);
     }
 
     /**
