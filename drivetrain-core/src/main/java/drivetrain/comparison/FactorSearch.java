@@ -33,21 +33,25 @@ final class FactorSearch {
     private final Lever lever;
     private final Measure measure;
     private final double target;
-    private Optional<Refusal> impossible = Optional.empty();
+    private final double before;
+    private Optional<Impossible> impossible = Optional.empty();
 
-    FactorSearch(Adjusted adjusted, Lever lever, Measure measure, double target) {
+    FactorSearch(Adjusted adjusted, Lever lever, double before, Measure measure, double target) {
         this.adjusted = adjusted;
         this.lever = lever;
+        this.before = before;
         this.measure = measure;
         this.target = target;
     }
 
     private record Tried(double x, double y) {}
 
+    private record Impossible(double x, Refusal why) {}
+
     /** Returns the factor; refuses where there is none. */
     double find() {
         Tried secant = secant();
-        Optional<Refusal> aimedAt = impossible;
+        Optional<Impossible> aimedAt = impossible;
         return Math.exp(Math.abs(secant.y) <= SOLVED ? secant.x : bracketed(secant, aimedAt));
     }
 
@@ -63,7 +67,7 @@ final class FactorSearch {
         return at;
     }
 
-    private double bracketed(Tried secant, Optional<Refusal> aimedAt) {
+    private double bracketed(Tried secant, Optional<Impossible> aimedAt) {
         List<Tried> tried = new ArrayList<>();
         Tried up = at(0.0);
         Tried down = up;
@@ -111,25 +115,30 @@ final class FactorSearch {
                             .orElse(Double.NaN));
         } catch (RefusedException refused) {
             if (impossible.isEmpty()) {
-                impossible = Optional.of(refused.refusal());
+                impossible = Optional.of(new Impossible(x, refused.refusal()));
             }
             return new Tried(x, Double.NaN);
         }
     }
 
-    private RefusedException none(List<Tried> known, Optional<Refusal> aimedAt) {
+    private RefusedException none(List<Tried> known, Optional<Impossible> aimedAt) {
         double least = known.stream().mapToDouble(Tried::y).min().orElse(0.0);
         double greatest = known.stream().mapToDouble(Tried::y).max().orElse(0.0);
         if (greatest - least <= FLAT) {
             return refusal("it does not depend on the " + lever.meaning());
         }
         if (aimedAt.isPresent()) {
-            Refusal why = aimedAt.get();
-            String given = why.given().isEmpty() ? "" : " (" + why.given() + ")";
-            return refusal("the " + lever.meaning() + " that gives it" + given + " " + why.problem());
+            String problem = aimedAt.get().why().problem();
+            int question = problem.indexOf(':');
+            return refusal("the " + lever.meaning() + " that gives it, some " + aimed(aimedAt.get().x()) + ", "
+                    + (question < 0 ? problem : problem.substring(0, question)));
         }
         return refusal("no " + lever.meaning() + " gives it; whatever that is, the " + measure.word()
                 + " stays between " + shown(least) + " and " + shown(greatest));
+    }
+
+    private String aimed(double x) {
+        return lever.figure(before * Math.exp(x)).text(UnitSystem.US);
     }
 
     private String shown(double y) {

@@ -82,7 +82,7 @@ public record Solve(
                     .asException();
         }
         Adjusted adjusted = new Adjusted(combination);
-        double factor = new FactorSearch(adjusted, lever, measure, target).find();
+        double factor = new FactorSearch(adjusted, lever, before, measure, target).find();
         Combination solved = adjusted.with(Map.of(lever, factor));
         double achieved = known(measure.of(solved), measure.word());
         if (!(Math.abs(achieved - target) <= ROUND_TRIP * target)) {
