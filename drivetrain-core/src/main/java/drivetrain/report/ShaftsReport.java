@@ -129,7 +129,7 @@ public final class ShaftsReport {
                 "criticalSpeed",
                 "critical speed",
                 Cell.of(answer.critical().map(critical -> Figure.of(critical.speed(), Display.ROTATION)))));
-        facts.add(greatestTorque(answer.couples()));
+        facts.addAll(greatestTorque(answer.couples()));
         facts.add(new Fact("spline", "best clocking of the spline", clocking(answer.reclocking(), units)));
         facts.addAll(pinion(answer.pinionSlope(), units));
         return facts;
@@ -236,10 +236,12 @@ public final class ShaftsReport {
                 rows);
     }
 
-    private static Fact greatestTorque(Outcome<ShaftAnswer.Couples> couples) {
+    private static List<Fact> greatestTorque(Outcome<ShaftAnswer.Couples> couples) {
         return couples.fold(
-                known -> Fact.of("torque", "greatest torque, " + known.where(), torque(known.torque())),
-                reason -> new Fact("torque", "greatest torque", Cell.notEvaluated(reason)));
+                known -> List.of(
+                        Fact.of("torque", "greatest torque", torque(known.torque())),
+                        Fact.of("torqueSetBy", "greatest torque is set by", known.where())),
+                reason -> List.of(new Fact("torque", "greatest torque", Cell.notEvaluated(reason))));
     }
 
     private static Figure torque(Torque torque) {
