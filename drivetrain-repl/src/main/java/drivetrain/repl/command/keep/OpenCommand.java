@@ -100,7 +100,7 @@ public final class OpenCommand implements Command {
         Setup opened = present.with(file.order()).keeping(file.kept());
         file.kept().forEach((name, choices) -> {
             try {
-                new Kept(choices, present.shelf()).combination();
+                new Kept(choices, present.shelf()).combination().lookUpUnlike(Specification.empty());
             } catch (RefusedException refused) {
                 throw refused.refusal()
                         .about("kept package " + name + ", " + refused.refusal().subject())
