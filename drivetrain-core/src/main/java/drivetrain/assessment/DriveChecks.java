@@ -52,7 +52,7 @@ final class DriveChecks {
 
     /**
      * Holds the tire's speed symbol against the speed at which the gearing stops the vehicle. A tire below it is marginal, not exceeded: the vehicle may lack the
-     * power to get there, but nothing else keeps the driver from it.
+     * power to get there, and {@link #reachedSpeed} tells where it does not.
      */
     static Finding topSpeed(Combination combination, Outcome<RoadSpeedsAnswer> atMaximum) {
         Outcome<Speed> limit = atMaximum.map(
@@ -68,6 +68,24 @@ final class DriveChecks {
                                 TOP + " tire speed",
                                 reason,
                                 Source.standard("ISO 4000-1, UN Regulations 30 and 54: speed symbol")));
+    }
+
+    /**
+     * Holds the tire's speed symbol against the speed that the vehicle really reaches. The symbol is the greatest speed of the tire, so that one below the
+     * reachable speed is exceeded: power and gearing take the vehicle there.
+     */
+    static Finding reachedSpeed(String which, Tire tire, Speed reached) {
+        Finding found = TireChecks.speed(which, tire, reached);
+        return found.verdict() == Verdict.EXCEEDED
+                ? new Finding(
+                        found.checked(),
+                        found.value(),
+                        found.limit(),
+                        found.margin(),
+                        Verdict.EXCEEDED,
+                        "the vehicle reaches more than the tire may run; fit tires of a higher speed symbol or have its speed limited",
+                        found.rule())
+                : found;
     }
 
     /** A limit that the driver can keep is marginal where the vehicle could exceed it, not exceeded. */

@@ -64,22 +64,53 @@ public record LoadsAnswer(
         return new LoadsAnswer(train, input.behindCoupling(), surface, path, List.copyOf(all));
     }
 
+    /**
+     * Finds the weakest link.
+     *
+     * @return the part of which the greatest share of its rating is used, or what is missing
+     */
+    public Outcome<PartLoad> weakest() {
+        return Outcome.of(
+                path.weakest(),
+                "no part whose greatest torque is known has a torque rating; type one behind a part, such as axle 41/10 ring-rating 5500 lb-ft");
+    }
+
+    /**
+     * Says which parts the weakest link leaves out, because no rating of them is given.
+     *
+     * @return the assumption; not evaluated where every part has a rating
+     */
+    public Outcome<Assumption> unratedAssumption() {
+        List<PartLoad> unrated = unrated();
+        return unrated.isEmpty()
+                ? Outcome.notEvaluated("every part has a rating")
+                : Outcome.of(Assumption.flagged(
+                        UNRATED, "parts without a rating are left out: " + names(unrated), PartLoad.RULE));
+    }
+
+    private List<PartLoad> unrated() {
+        return path.parts().stream()
+                .filter(part -> part.rating().isEmpty() && !part.part().endsWith(LoadedParts.LOCKED))
+                .toList();
+    }
+
+    private static String names(List<PartLoad> parts) {
+        return parts.stream().map(PartLoad::part).collect(Collectors.joining(", "));
+    }
+
     @Override
     public List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
-        List<PartLoad> unrated = new ArrayList<>();
+        List<PartLoad> unrated = unrated();
         for (PartLoad part : path.parts()) {
             if (part.rating().isPresent()) {
                 findings.add(part.finding());
-            } else if (!part.part().endsWith(LoadedParts.LOCKED)) {
-                unrated.add(part);
             }
         }
         if (!unrated.isEmpty()) {
             findings.add(Finding.notEvaluated(
                     UNRATED,
-                    "no torque rating is given for: "
-                            + unrated.stream().map(PartLoad::part).collect(Collectors.joining(", "))
+                    "no torque rating is given for: " + names(unrated)
                             + "; type one behind the part, such as axle 41/10 ring-rating 5500 lb-ft",
                     PartLoad.RULE));
         }

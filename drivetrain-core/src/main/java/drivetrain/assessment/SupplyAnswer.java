@@ -111,6 +111,19 @@ public record SupplyAnswer(
     }
 
     /**
+     * Asks only for the most that the supply delivers at the lowest voltage that the fuel system names.
+     *
+     * @param combination the drivetrain package
+     * @return the supply at that flow, or what is missing and what to type
+     */
+    public static Outcome<SupplyPoint> capacity(Combination combination) {
+        return SupplyGround.of(combination)
+                .then(ground -> ground.voltage()
+                        .then(voltage -> ground.supply(combination.fuelParts(), voltage))
+                        .then(FuelSupply::capacity));
+    }
+
+    /**
      * Returns what that demand rests on.
      *
      * @param combination the drivetrain package

@@ -9,13 +9,13 @@ import drivetrain.finding.Source;
 import drivetrain.finding.Working;
 import drivetrain.gearing.DriveGear;
 import drivetrain.quantity.AngularSpeed;
+import drivetrain.quantity.Speed;
 import drivetrain.road.ForceCurve;
 import drivetrain.road.GradeHeld;
 import drivetrain.road.RoadCautions;
 import drivetrain.road.RoadLoad;
 import drivetrain.road.TopSpeed;
 import drivetrain.tire.RollingCircumference;
-import drivetrain.tire.TireChecks;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -114,14 +114,15 @@ public record TopAnswer(
 
     private static List<Finding> findings(Combination combination, GearPulls pulls, Row best) {
         List<Finding> findings = new ArrayList<>();
+        Speed reached = best.top().orThrow().speed();
         combination
                 .tire()
-                .ifPresent(tire -> findings.add(DriveChecks.leftToTheDriver(
-                        TireChecks.speed(
-                                "reachable top",
-                                tire.item(),
-                                best.top().orThrow().speed()),
-                        "the vehicle goes faster than the tire may; the driver must keep below the tire's limit")));
+                .ifPresent(tire -> findings.add(DriveChecks.reachedSpeed("reachable top", tire.item(), reached)));
+        combination
+                .frontTire()
+                .filter(tire -> !combination.tire().equals(Optional.of(tire)))
+                .ifPresent(
+                        tire -> findings.add(DriveChecks.reachedSpeed("reachable top, front", tire.item(), reached)));
         findings.addAll(pulls.engine().findings());
         return findings;
     }

@@ -174,7 +174,7 @@ public final class Catalog {
          * @throws RefusedException if the kind has a part of that name already; the origin of that one is named
          */
         public <T> Builder promise(PartKind<T> kind, String name, Supplier<Part<T>> maker) {
-            return put(kind, name, new MadeOnce<>(maker));
+            return put(kind, name, new Once<>(maker));
         }
 
         private Builder put(PartKind<?> kind, String name, Supplier<? extends Part<?>> part) {

@@ -1,7 +1,6 @@
 package drivetrain.combination;
 
 import drivetrain.atmosphere.Air;
-import drivetrain.driveshaft.LineSurvey;
 import drivetrain.driveshaft.ShaftPlace;
 import drivetrain.engine.Engine;
 import drivetrain.finding.Outcome;
@@ -12,12 +11,9 @@ import drivetrain.gearing.Overdrive;
 import drivetrain.gearing.TransferCase;
 import drivetrain.gearing.Transmission;
 import drivetrain.quantity.Speed;
-import drivetrain.refusal.Refusal;
 import drivetrain.refusal.RefusedException;
 import drivetrain.road.Surface;
 import drivetrain.tire.Tire;
-import java.util.EnumMap;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -29,62 +25,25 @@ import java.util.Optional;
 public final class Combination {
 
     private final Specification specification;
-    private final HouseLimits limits;
-    private final Optional<Part<Vehicle>> vehicle;
-    private final Optional<Part<Engine>> engine;
-    private final Optional<Part<Transmission>> transmission;
-    private final Optional<Part<Overdrive>> overdrive;
-    private final Optional<Part<TransferCase>> transfer;
-    private final Optional<Part<AxleRatio>> rearAxle;
-    private final Optional<Part<AxleRatio>> frontAxle;
-    private final Optional<Part<HubReduction>> hubs;
-    private final Optional<Part<Tire>> tire;
-    private final Optional<Part<Tire>> frontTire;
-    private final ShaftChoice frontShaft;
-    private final ShaftChoice rearShaft;
-    private final FuelParts fuelParts;
-    private final Optional<Speed> cruise;
-    private final Optional<Surface> surface;
-    private final Optional<Air> air;
-    private final Outcome<GearTrain> gearTrain;
-    private final Map<Slot, Part<?>> chosen = new EnumMap<>(Slot.class);
+    private final Catalog catalog;
+    private final ChosenParts parts;
+    private final Once<ShaftChoice> frontShaft = new Once<>(() -> shaftTo(ShaftPlace.FRONT));
+    private final Once<ShaftChoice> rearShaft = new Once<>(() -> shaftTo(ShaftPlace.REAR));
+    private final Once<FuelParts> fuelParts = new Once<>(this::fuelSupply);
+    private final Once<Optional<Speed>> cruise = new Once<>(this::readCruise);
+    private final Once<Optional<Surface>> surface = new Once<>(this::readSurface);
+    private final Once<Optional<Air>> air = new Once<>(this::readAir);
+    private final Once<Outcome<GearTrain>> gearTrain;
 
-    private Combination(Specification specification, Catalog catalog) {
+    private Combination(
+            Specification specification,
+            Catalog catalog,
+            ChosenParts parts,
+            Optional<Once<Outcome<GearTrain>>> sameGearTrain) {
         this.specification = specification;
-        this.limits = catalog.limits();
-        vehicle = part(Slot.VEHICLE, PartKind.VEHICLE, catalog);
-        engine = part(Slot.ENGINE, PartKind.ENGINE, catalog);
-        transmission = part(Slot.TRANSMISSION, PartKind.TRANSMISSION, catalog);
-        overdrive = part(Slot.OVERDRIVE, PartKind.OVERDRIVE, catalog);
-        transfer = part(Slot.TRANSFER, PartKind.TRANSFER_CASE, catalog);
-        rearAxle = part(Slot.REAR_AXLE, PartKind.AXLE, catalog);
-        frontAxle = part(Slot.FRONT_AXLE, PartKind.AXLE, catalog);
-        hubs = part(Slot.HUBS, PartKind.HUB_REDUCTION, catalog);
-        tire = part(Slot.TIRE, PartKind.TIRE, catalog);
-        frontTire = part(Slot.FRONT_TIRE, PartKind.TIRE, catalog).or(() -> tire);
-        frontShaft = new ShaftChoice(
-                ShaftPlace.FRONT,
-                part(Slot.FRONT_SHAFT, PartKind.DRIVESHAFT, catalog),
-                line(Slot.FRONT_LINE, ShaftPlace.FRONT, catalog),
-                part(Slot.FRONT_SUSPENSION, PartKind.SUSPENSION, catalog));
-        rearShaft = new ShaftChoice(
-                ShaftPlace.REAR,
-                part(Slot.REAR_SHAFT, PartKind.DRIVESHAFT, catalog),
-                line(Slot.REAR_LINE, ShaftPlace.REAR, catalog),
-                part(Slot.REAR_SUSPENSION, PartKind.SUSPENSION, catalog));
-        fuelParts = new FuelParts(
-                part(Slot.FUEL, PartKind.FUEL, catalog),
-                part(Slot.FUEL_PUMP, PartKind.FUEL_PUMP, catalog),
-                part(Slot.FEED_LINE, PartKind.FUEL_LINE, catalog),
-                part(Slot.RETURN_LINE, PartKind.FUEL_LINE, catalog),
-                part(Slot.INJECTORS, PartKind.INJECTORS, catalog),
-                part(Slot.FUEL_SYSTEM, PartKind.FUEL_SYSTEM, catalog),
-                part(Slot.TANK, PartKind.TANK, catalog),
-                FuelAir.of(specification.air()));
-        cruise = specification.cruise().map(Speed::parse).map(speed -> speed.requirePositive("cruise speed"));
-        surface = specification.surface().map(Surface::parse);
-        air = specification.air().map(AirText::read);
-        gearTrain = connect();
+        this.catalog = catalog;
+        this.parts = parts;
+        this.gearTrain = sameGearTrain.orElseGet(() -> new Once<>(this::connect));
     }
 
     /**
@@ -93,55 +52,94 @@ public final class Combination {
      * @param specification the choices
      * @param catalog the parts that a name can mean
      * @return the combination
-     * @throws RefusedException if a choice is neither a name in the catalog nor a literal, the subject then being the slot's word; or if a condition cannot be read
+     * @throws RefusedException if a choice is neither a name in the catalog nor a literal, the subject then being the slot's word; or if cruise speed, surface or air
+     *     cannot be read
      */
     public static Combination resolve(Specification specification, Catalog catalog) {
-        return new Combination(specification, catalog);
+        return of(specification, catalog).lookUpUnlike(Specification.empty());
     }
 
-    /** A line is also laid in space, so that one which cannot be built is refused where it is chosen. */
-    private Optional<Part<LineSurvey>> line(Slot slot, ShaftPlace place, Catalog catalog) {
-        Optional<Part<LineSurvey>> line = part(slot, PartKind.SHAFT_LINE, catalog);
-        try {
-            line.ifPresent(chosen -> chosen.item().line(place));
-        } catch (RefusedException refused) {
-            Refusal why = refused.refusal();
-            String given = specification.choice(slot).orElse("");
-            String subject = why.subject().equals("shaft line") ? "" : why.subject() + " ";
-            throw Refusal.of(
-                            slot.word(),
-                            given,
-                            subject + why.problem() + (why.given().isEmpty() ? "" : ": " + why.given()))
-                    .allowing(why.allowed())
-                    .asException();
-        }
-        return line;
+    /**
+     * Looks a choice up when it is first asked for, for choices that are known to be good.
+     *
+     * @param specification the choices
+     * @param catalog the parts that a name can mean
+     * @return the combination, each method of which refuses a choice that it needs as {@link #resolve} would
+     */
+    public static Combination of(Specification specification, Catalog catalog) {
+        return new Combination(specification, catalog, new ChosenParts(specification, catalog), Optional.empty());
     }
 
-    private <T> Optional<Part<T>> part(Slot slot, PartKind<T> kind, Catalog catalog) {
-        Optional<String> text = specification.choice(slot);
-        if (text.isEmpty()) {
-            return Optional.empty();
-        }
-        try {
-            Part<T> part = catalog.resolve(kind, text.get());
-            chosen.put(slot, part);
-            return Optional.of(part);
-        } catch (RefusedException refused) {
-            throw refused.refusal().about(slot.word()).asException();
-        }
+    /**
+     * Makes other choices from the same catalog; what is chosen alike is looked up once for both.
+     *
+     * @param other the other choices, known to be good
+     * @return a combination as {@link #of} makes it
+     */
+    public Combination changedTo(Specification other) {
+        boolean geared = parts.isAlike(Slot.GEARING, other);
+        return new Combination(
+                other, catalog, parts.changedTo(other), geared ? Optional.of(gearTrain) : Optional.empty());
+    }
+
+    /**
+     * Looks up every choice that is not the same among choices known to be good.
+     *
+     * @param known choices that were looked up in the same catalog
+     * @return this combination
+     * @throws RefusedException as {@link #resolve}
+     */
+    public Combination lookUpUnlike(Specification known) {
+        parts.lookUpUnlike(known);
+        cruise.get();
+        surface.get();
+        air.get();
+        return this;
+    }
+
+    private ShaftChoice shaftTo(ShaftPlace place) {
+        boolean front = place == ShaftPlace.FRONT;
+        return new ShaftChoice(
+                place,
+                parts.of(front ? Slot.FRONT_SHAFT : Slot.REAR_SHAFT),
+                parts.of(front ? Slot.FRONT_LINE : Slot.REAR_LINE),
+                parts.of(front ? Slot.FRONT_SUSPENSION : Slot.REAR_SUSPENSION));
+    }
+
+    private FuelParts fuelSupply() {
+        return new FuelParts(
+                parts.of(Slot.FUEL),
+                parts.of(Slot.FUEL_PUMP),
+                parts.of(Slot.FEED_LINE),
+                parts.of(Slot.RETURN_LINE),
+                parts.of(Slot.INJECTORS),
+                parts.of(Slot.FUEL_SYSTEM),
+                parts.of(Slot.TANK),
+                FuelAir.of(specification.air()));
+    }
+
+    private Optional<Speed> readCruise() {
+        return specification.cruise().map(Speed::parse).map(speed -> speed.requirePositive("cruise speed"));
+    }
+
+    private Optional<Surface> readSurface() {
+        return specification.surface().map(Surface::parse);
+    }
+
+    private Optional<Air> readAir() {
+        return specification.air().map(AirText::read);
     }
 
     private Outcome<GearTrain> connect() {
-        return need(transmission, Slot.TRANSMISSION)
-                .then(box -> need(transfer, Slot.TRANSFER)
-                        .then(reduction -> need(rearAxle, Slot.REAR_AXLE)
+        return need(transmission(), Slot.TRANSMISSION)
+                .then(box -> need(transfer(), Slot.TRANSFER)
+                        .then(reduction -> need(rearAxle(), Slot.REAR_AXLE)
                                 .map(axle -> new GearTrain(
                                         box,
-                                        overdrive.map(Part::item).orElseGet(Overdrive::none),
+                                        overdrive().map(Part::item).orElseGet(Overdrive::none),
                                         reduction,
                                         axle,
-                                        hubs.map(Part::item).orElseGet(HubReduction::none)))));
+                                        hubs().map(Part::item).orElseGet(HubReduction::none)))));
     }
 
     private static <T> Outcome<T> need(Optional<Part<T>> part, Slot slot) {
@@ -163,7 +161,7 @@ public final class Combination {
      * @return the limits
      */
     public HouseLimits limits() {
-        return limits;
+        return catalog.limits();
     }
 
     /**
@@ -173,7 +171,7 @@ public final class Combination {
      * @return the part, or empty; a front tire that is only the rear one's was not chosen
      */
     public Optional<Part<?>> part(Slot slot) {
-        return Optional.ofNullable(chosen.get(slot));
+        return parts.in(slot);
     }
 
     /**
@@ -182,7 +180,7 @@ public final class Combination {
      * @return the part, or empty
      */
     public Optional<Part<Vehicle>> vehicle() {
-        return vehicle;
+        return parts.of(Slot.VEHICLE);
     }
 
     /**
@@ -191,7 +189,7 @@ public final class Combination {
      * @return the part, or empty
      */
     public Optional<Part<Engine>> engine() {
-        return engine;
+        return parts.of(Slot.ENGINE);
     }
 
     /**
@@ -200,7 +198,7 @@ public final class Combination {
      * @return the part, or empty
      */
     public Optional<Part<Transmission>> transmission() {
-        return transmission;
+        return parts.of(Slot.TRANSMISSION);
     }
 
     /**
@@ -209,7 +207,7 @@ public final class Combination {
      * @return the part, or empty if none is fitted
      */
     public Optional<Part<Overdrive>> overdrive() {
-        return overdrive;
+        return parts.of(Slot.OVERDRIVE);
     }
 
     /**
@@ -218,7 +216,7 @@ public final class Combination {
      * @return the part, or empty
      */
     public Optional<Part<TransferCase>> transfer() {
-        return transfer;
+        return parts.of(Slot.TRANSFER);
     }
 
     /**
@@ -227,7 +225,7 @@ public final class Combination {
      * @return the part, or empty
      */
     public Optional<Part<AxleRatio>> rearAxle() {
-        return rearAxle;
+        return parts.of(Slot.REAR_AXLE);
     }
 
     /**
@@ -236,7 +234,7 @@ public final class Combination {
      * @return the part, or empty
      */
     public Optional<Part<AxleRatio>> frontAxle() {
-        return frontAxle;
+        return parts.of(Slot.FRONT_AXLE);
     }
 
     /**
@@ -245,7 +243,7 @@ public final class Combination {
      * @return the part, or empty if none is fitted
      */
     public Optional<Part<HubReduction>> hubs() {
-        return hubs;
+        return parts.of(Slot.HUBS);
     }
 
     /**
@@ -254,7 +252,7 @@ public final class Combination {
      * @return the part, or empty
      */
     public Optional<Part<Tire>> tire() {
-        return tire;
+        return parts.of(Slot.TIRE);
     }
 
     /**
@@ -263,7 +261,7 @@ public final class Combination {
      * @return the front tire if it differs, else the tire; empty if none is chosen
      */
     public Optional<Part<Tire>> frontTire() {
-        return frontTire;
+        return parts.<Tire>of(Slot.FRONT_TIRE).or(this::tire);
     }
 
     /**
@@ -273,7 +271,7 @@ public final class Combination {
      * @return the shaft, its line and the axle's suspension, each of which may be missing
      */
     public ShaftChoice shaft(ShaftPlace place) {
-        return place == ShaftPlace.FRONT ? frontShaft : rearShaft;
+        return (place == ShaftPlace.FRONT ? frontShaft : rearShaft).get();
     }
 
     /**
@@ -282,7 +280,7 @@ public final class Combination {
      * @return the parts, each of which may be missing
      */
     public FuelParts fuelParts() {
-        return fuelParts;
+        return fuelParts.get();
     }
 
     /**
@@ -291,7 +289,7 @@ public final class Combination {
      * @return the speed, or empty
      */
     public Optional<Speed> cruise() {
-        return cruise;
+        return cruise.get();
     }
 
     /**
@@ -300,7 +298,7 @@ public final class Combination {
      * @return the surface, or empty if none is named
      */
     public Optional<Surface> surface() {
-        return surface;
+        return surface.get();
     }
 
     /**
@@ -309,7 +307,7 @@ public final class Combination {
      * @return the air, or empty if none is named
      */
     public Optional<Air> air() {
-        return air;
+        return air.get();
     }
 
     /**
@@ -318,7 +316,7 @@ public final class Combination {
      * @return the gear train, or which of its parts is not chosen
      */
     public Outcome<GearTrain> gearTrain() {
-        return gearTrain;
+        return gearTrain.get();
     }
 
     /**
@@ -327,7 +325,7 @@ public final class Combination {
      * @return the engine, or the reason that none is chosen
      */
     public Outcome<Engine> needEngine() {
-        return need(engine, Slot.ENGINE);
+        return need(engine(), Slot.ENGINE);
     }
 
     /**
@@ -336,7 +334,7 @@ public final class Combination {
      * @return the tire, or the reason that none is chosen
      */
     public Outcome<Tire> needTire() {
-        return need(tire, Slot.TIRE);
+        return need(tire(), Slot.TIRE);
     }
 
     /**
@@ -345,6 +343,6 @@ public final class Combination {
      * @return the vehicle, or the reason that none is chosen
      */
     public Outcome<Vehicle> needVehicle() {
-        return need(vehicle, Slot.VEHICLE);
+        return need(vehicle(), Slot.VEHICLE);
     }
 }

@@ -53,6 +53,9 @@ public enum Slot {
     /** The fuel tank. */
     TANK("tank", "tank", PartKind.TANK);
 
+    /** What the gear train is made of. */
+    static final Set<Slot> GEARING = Set.of(TRANSMISSION, OVERDRIVE, TRANSFER, REAR_AXLE, HUBS);
+
     private static final Set<Slot> FUEL_SUPPLY =
             Set.of(FUEL, FUEL_PUMP, FEED_LINE, RETURN_LINE, INJECTORS, FUEL_SYSTEM, TANK);
 

@@ -8,7 +8,6 @@ import drivetrain.combination.PartKind;
 import drivetrain.combination.Slot;
 import drivetrain.combination.Specification;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 
@@ -34,22 +33,42 @@ final class Adjusted {
 
     /** Makes the package in which each lever's number is multiplied by a factor. */
     Combination with(Map<Lever, Double> factors) {
-        Map<Slot, Object> items = new HashMap<>();
-        parts.forEach((slot, part) -> items.put(slot, part.item()));
-        factors.forEach((lever, factor) -> {
-            Object item = items.get(lever.slot());
-            if (item != null) {
-                lever.number(item).ifPresent(number -> items.put(lever.slot(), lever.with(item, number * factor)));
-            }
-            Object front = items.get(Slot.FRONT_AXLE);
-            if (lever == Lever.AXLE && front != null) {
-                lever.number(front).ifPresent(number -> items.put(Slot.FRONT_AXLE, lever.with(front, number * factor)));
-            }
-        });
+        Map<Slot, Object> items = items();
+        factors.forEach((lever, factor) -> scale(items, lever, factor));
         return resolve(items);
     }
 
-    private Combination resolve(Map<Slot, Object> items) {
+    /** Multiplies a lever's number by a factor; where the lever is the axle, that of both axles. */
+    static void scale(Map<Slot, Object> items, Lever lever, double factor) {
+        scale(items, lever, lever.slot(), factor);
+        if (lever == Lever.AXLE) {
+            scale(items, lever, Slot.FRONT_AXLE, factor);
+        }
+    }
+
+    private static void scale(Map<Slot, Object> items, Lever lever, Slot slot, double factor) {
+        Object item = items.get(slot);
+        if (item != null) {
+            lever.number(item).ifPresent(number -> items.put(slot, lever.with(item, number * factor)));
+        }
+    }
+
+    /** Makes the package in which another part fills a slot. */
+    Combination put(Slot slot, Object item) {
+        Map<Slot, Object> items = items();
+        items.put(slot, item);
+        return resolve(items);
+    }
+
+    /** Returns the parts of the package, to be changed. */
+    Map<Slot, Object> items() {
+        Map<Slot, Object> items = new EnumMap<>(Slot.class);
+        parts.forEach((slot, part) -> items.put(slot, part.item()));
+        return items;
+    }
+
+    /** Makes the package of changed parts. */
+    Combination resolve(Map<Slot, Object> items) {
         Catalog.Builder builder = Catalog.titled("adjusted").limits(limits);
         Specification specification = base;
         for (Map.Entry<Slot, Object> item : items.entrySet()) {
@@ -57,7 +76,7 @@ final class Adjusted {
             add(builder, item.getKey().kind(), name, item.getValue());
             specification = specification.with(item.getKey(), name);
         }
-        return Combination.resolve(specification, builder.build());
+        return Combination.of(specification, builder.build());
     }
 
     @SuppressWarnings("unchecked") // a slot's part is of the slot's kind; Combination resolved it as such

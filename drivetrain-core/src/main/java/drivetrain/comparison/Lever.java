@@ -3,8 +3,11 @@ package drivetrain.comparison;
 import drivetrain.combination.Combination;
 import drivetrain.combination.Part;
 import drivetrain.combination.Slot;
+import drivetrain.driveshaft.Driveshaft;
 import drivetrain.engine.Engine;
+import drivetrain.finding.Assumption;
 import drivetrain.finding.Outcome;
+import drivetrain.fuel.Pump;
 import drivetrain.gearing.AxleRatio;
 import drivetrain.gearing.HubReduction;
 import drivetrain.gearing.Overdrive;
@@ -15,6 +18,7 @@ import drivetrain.quantity.AngularSpeed;
 import drivetrain.quantity.Display;
 import drivetrain.quantity.Figure;
 import drivetrain.quantity.Length;
+import drivetrain.quantity.VolumeFlow;
 import drivetrain.refusal.NearNames;
 import drivetrain.refusal.Refusal;
 import drivetrain.tire.RollingCircumference;
@@ -58,7 +62,7 @@ public enum Lever {
         @Override
         Object with(Object item, double number) {
             AxleRatio axle = (AxleRatio) item;
-            return new AxleRatio(axle.name(), Ratio.of(number), axle.efficiency());
+            return new AxleRatio(axle.name(), Ratio.of(number), axle.efficiency(), axle.ratings());
         }
     },
     /** First gear of the transmission. */
@@ -97,7 +101,14 @@ public enum Lever {
         @Override
         Object with(Object item, double number) {
             TransferCase box = (TransferCase) item;
-            return new TransferCase(box.name(), box.high(), Optional.of(Ratio.of(number)), box.tie(), box.efficiency());
+            return new TransferCase(
+                    box.name(),
+                    box.high(),
+                    Optional.of(Ratio.of(number)),
+                    box.tie(),
+                    box.efficiency(),
+                    box.inputRating(),
+                    box.outputRating());
         }
     },
     /** Ratio of the auxiliary over- or underdrive. */
@@ -144,6 +155,55 @@ public enum Lever {
         public Figure figure(double number) {
             return Figure.of(AngularSpeed.ofRadiansPerSecond(number), Display.ROTATION);
         }
+    },
+    /** Outside diameter of the rear driveshaft's tubes. */
+    SHAFT_DIAMETER("shaft diameter", Slot.REAR_SHAFT, "tube diameter") {
+        @Override
+        Optional<Double> number(Object item) {
+            return ((Driveshaft) item).diameter().map(Length::si);
+        }
+
+        @Override
+        Object with(Object item, double number) {
+            return ((Driveshaft) item).withDiameter(Length.ofMeters(number));
+        }
+
+        @Override
+        public Figure figure(double number) {
+            return Figure.of(Length.ofMeters(number), Display.BORE);
+        }
+
+        @Override
+        List<Assumption> assumptions(Combination solved) {
+            return ShaftTubes.assumptions();
+        }
+    },
+    /** Flow of the fuel pump; as a number of the pump alone, the factor on its measured curve. */
+    PUMP_FLOW("pump flow", Slot.FUEL_PUMP, "pump flow") {
+        @Override
+        Optional<Double> number(Object item) {
+            return Optional.of(1.0);
+        }
+
+        @Override
+        Object with(Object item, double number) {
+            return PumpFlow.times((Pump) item, number);
+        }
+
+        @Override
+        public Outcome<Double> number(Combination combination) {
+            return PumpFlow.of(combination);
+        }
+
+        @Override
+        public Figure figure(double number) {
+            return Figure.of(VolumeFlow.ofCubicMetersPerSecond(number), Display.VOLUME_FLOW);
+        }
+
+        @Override
+        List<Assumption> assumptions(Combination solved) {
+            return PumpFlow.assumptions(solved);
+        }
     };
 
     private static final int DECIMALS = 4;
@@ -164,10 +224,22 @@ public enum Lever {
     /** Makes a part that differs from another one in that number alone. */
     abstract Object with(Object item, double number);
 
+    /** What a part with another number of it has in common with the one that is chosen, where that is not plain. */
+    List<Assumption> assumptions(Combination solved) {
+        return List.of();
+    }
+
     private static Transmission gear(Transmission box, int index, double number) {
         List<Ratio> gears = new ArrayList<>(box.forward());
         gears.set(index, Ratio.of(number));
-        return new Transmission(box.name(), gears, box.reverse(), box.coupling(), box.efficiency());
+        return new Transmission(
+                box.name(),
+                gears,
+                box.reverse(),
+                box.coupling(),
+                box.efficiency(),
+                box.inputRating(),
+                box.outputRating());
     }
 
     /**
@@ -252,6 +324,8 @@ public enum Lever {
             case "top", "transmission top gear" -> "top gear";
             case "first", "1st gear" -> "first gear";
             case "hub", "hub reduction" -> "hubs";
+            case "tube diameter", "rear shaft diameter", "driveshaft diameter", "rear shaft" -> "shaft diameter";
+            case "pump", "fuel pump", "fuel pump flow" -> "pump flow";
             default -> wanted;
         };
         return Arrays.stream(values())

@@ -38,6 +38,16 @@ public record MeasureGround(List<Assumption> assumptions, List<Caution> cautions
                 .orElse(NONE);
     }
 
+    /** Takes one assumption as a ground. */
+    static MeasureGround of(Assumption assumption) {
+        return new MeasureGround(List.of(assumption), List.of());
+    }
+
+    /** Returns a ground of nothing. */
+    static MeasureGround none() {
+        return NONE;
+    }
+
     /**
      * Collects the ground of figures.
      *

@@ -171,6 +171,24 @@ public final class Measures {
             combination -> SupplyAnswer.peakDemand(combination)
                     .map(demand -> demand.volume().si()));
 
+    /** The most fuel that the supply delivers over what the engine burns at its greatest power. */
+    public static final Measure FUEL_MARGIN = ReserveMeasures.fuel();
+
+    /** The engine power at which the fuel supply runs out. */
+    public static final Measure SUPPORTED_POWER = ReserveMeasures.power();
+
+    /** The rating of the weakest part over the greatest torque that it sees. */
+    public static final Measure LOAD_MARGIN = ReserveMeasures.load();
+
+    /** The critical speed of the rear driveshaft. */
+    public static final Measure CRITICAL_SPEED = LineMeasures.critical(CRITICAL);
+
+    /** The greatest operating angle of the rear driveshaft's joints. */
+    public static final Measure JOINT_ANGLE = LineMeasures.jointAngle();
+
+    /** The equivalent residual angle of the rear driveshaft. */
+    public static final Measure RESIDUAL_ANGLE = LineMeasures.residual();
+
     /** The overall diameter of the tire. */
     public static final Measure TIRE_DIAMETER = Measure.of(
             "tireDiameter",
@@ -188,11 +206,17 @@ public final class Measures {
             WHEEL_TORQUE,
             GEARED_SPEED,
             SHAFT_SPEED,
+            CRITICAL_SPEED,
             CRITICAL_SHARE,
+            JOINT_ANGLE,
+            RESIDUAL_ANGLE,
+            LOAD_MARGIN,
             SPEEDOMETER,
             PEAK_TORQUE,
             PEAK_POWER,
             FUEL_FLOW,
+            FUEL_MARGIN,
+            SUPPORTED_POWER,
             TIRE_DIAMETER);
 
     private Measures() {}

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.concurrent.CancellationException;
 
 /**
  * Finds out what each part of some lists adds to a measure, by asking the assessment.
@@ -30,20 +31,19 @@ final class Probes {
     private static final int TRIALS = 24;
     private static final double SAME = 1e-9;
 
-    private final Specification base;
-    private final Catalog catalog;
+    private final Combination first;
     private final List<PartList> lists;
     private final List<List<Combination>> single = new ArrayList<>();
     private final Map<Measure, Figure> figures = new HashMap<>();
     private final List<int[]> tried = new ArrayList<>();
     private final List<Combination> trials = new ArrayList<>();
     private final int[] start;
+    private double askedSeconds;
 
     Probes(Specification base, Catalog catalog, List<PartList> lists) {
-        this.base = base;
-        this.catalog = catalog;
         this.lists = lists;
         this.start = new int[lists.size()];
+        this.first = Combination.of(first(base, lists), catalog);
         for (int d = 0; d < lists.size(); d++) {
             List<Combination> row = new ArrayList<>();
             for (int i = 0; i < lists.get(d).choices().size(); i++) {
@@ -64,19 +64,33 @@ final class Probes {
         }
     }
 
+    /** Returns how long it takes to ask for one package what is no product; 0 if everything is. */
+    double askedSeconds() {
+        return askedSeconds;
+    }
+
     /** Makes the choices of a package. */
     Specification specification(int[] choice) {
-        Specification chosen = base;
+        Specification chosen = first.specification();
         for (int d = 0; d < choice.length; d++) {
-            PartList list = lists.get(d);
-            chosen = list.place().put(chosen, list.choices().get(choice[d]));
+            if (choice[d] != start[d]) {
+                PartList list = lists.get(d);
+                chosen = list.place().put(chosen, list.choices().get(choice[d]));
+            }
         }
         return chosen;
     }
 
-    /** Looks the parts of a package up. */
+    private static Specification first(Specification base, List<PartList> lists) {
+        Specification chosen = base;
+        for (PartList list : lists) {
+            chosen = list.place().put(chosen, list.choices().get(0));
+        }
+        return chosen;
+    }
+
     Combination combination(int[] choice) {
-        return Combination.resolve(specification(choice), catalog);
+        return first.changedTo(specification(choice));
     }
 
     /** Returns the figure of a measure for the planner. */
@@ -158,6 +172,9 @@ final class Probes {
     }
 
     private static double number(Measure measure, Combination combination) {
+        if (Thread.currentThread().isInterrupted()) {
+            throw new CancellationException();
+        }
         return measure.of(combination).value().orElse(Double.NaN);
     }
 
@@ -175,6 +192,9 @@ final class Probes {
 
     /** The measure asked of each package by itself. */
     private Figure asked(Measure measure) {
+        long start = System.nanoTime();
+        trials.forEach(trial -> number(measure, trial));
+        askedSeconds += (System.nanoTime() - start) / 1e9 / TRIALS;
         List<Column> columns = new ArrayList<>();
         for (int d = 0; d < lists.size(); d++) {
             columns.add(Column.ofIndices(d, lists.get(d).choices().size()));

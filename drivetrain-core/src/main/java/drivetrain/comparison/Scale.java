@@ -60,6 +60,38 @@ public final class Scale {
         return new Scale(List.of("%"), Scale::percentage, number -> Figure.percent(number, decimals));
     }
 
+    /**
+     * Makes a scale of what is delivered over what is wanted, which is written as a margin: 115 % of what is wanted is a margin of 15 %.
+     *
+     * @param decimals the decimals shown
+     * @return the scale
+     */
+    public static Scale marginAbove(int decimals) {
+        return new Scale(
+                List.of("%"), text -> 1.0 + percentage(text), number -> Figure.percent(number - 1.0, decimals));
+    }
+
+    /**
+     * Makes a scale of a limit over what is asked of it, which is written as the margin below the limit: 80 % of the limit used is a margin of 20 %.
+     *
+     * @param decimals the decimals shown
+     * @return the scale
+     */
+    public static Scale marginBelow(int decimals) {
+        return new Scale(List.of("%"), Scale::overLimit, number -> Figure.percent(1.0 - 1.0 / number, decimals));
+    }
+
+    private static double overLimit(String text) {
+        double margin = percentage(text);
+        if (!(margin < 1.0)) {
+            throw Refusal.of("margin", text.strip(), "leaves nothing for the load")
+                    .allowing("0 % up to less than 100 %")
+                    .at(0)
+                    .asException();
+        }
+        return 1.0 / (1.0 - margin);
+    }
+
     private static double number(String text, String given) {
         if (!NUMBER.matcher(text).matches()) {
             throw Refusal.of("number", given, "is not a plain number")
@@ -74,7 +106,7 @@ public final class Scale {
         String stripped = text.strip();
         if (!stripped.endsWith("%")) {
             throw Refusal.of("percentage", text, "has no % behind it")
-                    .allowing("a percentage such as 70 %")
+                    .allowing("a percentage such as 65 %, which is a fraction of 0.65")
                     .at(text.length())
                     .asException();
         }

@@ -3,7 +3,11 @@ package drivetrain.comparison;
 import drivetrain.combination.Catalog;
 import drivetrain.combination.Combination;
 import drivetrain.combination.Part;
+import drivetrain.combination.Slot;
 import drivetrain.combination.Specification;
+import drivetrain.driveshaft.Driveshaft;
+import drivetrain.driveshaft.ShaftPlace;
+import drivetrain.finding.Assumption;
 import drivetrain.finding.Outcome;
 import drivetrain.quantity.UnitSystem;
 import drivetrain.refusal.Refusal;
@@ -26,6 +30,7 @@ import java.util.Optional;
  * @param achieved the measure that a part with exactly that number gives
  * @param below the part on the shelf that gives the nearest measure below the target
  * @param above the part on the shelf that gives the nearest measure at or above the target
+ * @param assumptions what the part of the solution is taken to have in common with the one that is chosen
  */
 public record Solve(
         Lever lever,
@@ -36,13 +41,16 @@ public record Solve(
         double exact,
         double achieved,
         Optional<Near> below,
-        Optional<Near> above) {
+        Optional<Near> above,
+        List<Assumption> assumptions) {
 
-    private static final int MOST_STEPS = 60;
-    private static final double PROBE = 1.001;
-    private static final double FLAT = 1e-12;
-    private static final double SOLVED = 1e-13;
-    private static final double ROUND_TRIP = 1e-9;
+    /** How near to what is wished the measure of the solution must come. */
+    static final double ROUND_TRIP = 1e-9;
+
+    /** Copies the list. */
+    public Solve {
+        assumptions = List.copyOf(assumptions);
+    }
 
     /**
      * A part on the shelf.
@@ -74,22 +82,26 @@ public record Solve(
                     .asException();
         }
         Adjusted adjusted = new Adjusted(combination);
-        double factor = factor(adjusted, lever, measure, target, measured);
-        double achieved = known(measure.of(adjusted.with(Map.of(lever, factor))), measure.word());
+        double factor = new FactorSearch(adjusted, lever, before, measure, target).find();
+        Combination solved = adjusted.with(Map.of(lever, factor));
+        double achieved = known(measure.of(solved), measure.word());
         if (!(Math.abs(achieved - target) <= ROUND_TRIP * target)) {
             throw noSolution(measure, target, "no " + lever.meaning() + " gives it");
         }
-        List<Near> shelf = shelf(base, catalog, lever, measure);
+        List<Near> shelf = lever == Lever.SHAFT_DIAMETER
+                ? stock(adjusted, combination, lever, measure)
+                : shelf(base, catalog, lever, measure);
         return new Solve(
                 lever,
                 measure,
                 target,
                 before,
                 measured,
-                before * factor,
+                known(lever.number(solved), lever.word()),
                 achieved,
                 shelf.stream().filter(near -> near.measured < target).max(Comparator.comparingDouble(Near::measured)),
-                shelf.stream().filter(near -> near.measured >= target).min(Comparator.comparingDouble(Near::measured)));
+                shelf.stream().filter(near -> near.measured >= target).min(Comparator.comparingDouble(Near::measured)),
+                lever.assumptions(solved));
     }
 
     private static double known(Outcome<Double> number, String what) {
@@ -101,40 +113,27 @@ public record Solve(
                         .asException());
     }
 
-    /** The factor on the lever's number; secant steps in logarithms, of which one is enough for a product. */
-    private static double factor(Adjusted adjusted, Lever lever, Measure measure, double target, double measured) {
-        double x = 0.0;
-        double y = Math.log(measured / target);
-        double slope = (log(adjusted, lever, measure, target, Math.log(PROBE)) - y) / Math.log(PROBE);
-        for (int step = 0; step < MOST_STEPS && Math.abs(y) > SOLVED; step++) {
-            if (Math.abs(slope) < FLAT) {
-                throw noSolution(measure, target, "it does not depend on the " + lever.meaning());
-            }
-            double next = x - y / slope;
-            double nextY = log(adjusted, lever, measure, target, next);
-            slope = next == x ? slope : (nextY - y) / (next - x);
-            x = next;
-            y = nextY;
-        }
-        return Math.exp(x);
-    }
-
-    private static double log(Adjusted adjusted, Lever lever, Measure measure, double target, double x) {
-        Combination tried;
-        try {
-            tried = adjusted.with(Map.of(lever, Math.exp(x)));
-        } catch (RefusedException impossible) {
-            Refusal why = impossible.refusal();
-            String given = why.given().isEmpty() ? "" : " (" + why.given() + ")";
-            throw noSolution(
-                    measure, target, "the " + lever.meaning() + " that gives it" + given + " " + why.problem());
-        }
-        return Math.log(known(measure.of(tried), measure.word()) / target);
-    }
-
     private static RefusedException noSolution(Measure measure, double target, String why) {
-        return Refusal.of(measure.word(), measure.scale().figure(target).digits(UnitSystem.US), why)
+        return Refusal.of(measure.word(), measure.scale().figure(target).text(UnitSystem.US), why)
                 .asException();
+    }
+
+    /** The tubes that can be had, each in the shaft as it stands. */
+    private static List<Near> stock(Adjusted adjusted, Combination combination, Lever lever, Measure measure) {
+        List<Near> near = new ArrayList<>();
+        Driveshaft shaft = combination.shaft(ShaftPlace.REAR).needShaft().orThrow();
+        for (ShaftTubes.Stocked stocked : ShaftTubes.stocked(shaft)) {
+            Combination with = adjusted.put(Slot.REAR_SHAFT, stocked.shaft());
+            add(near, stocked.name(), with, lever, measure);
+        }
+        return near;
+    }
+
+    private static void add(List<Near> near, String name, Combination with, Lever lever, Measure measure) {
+        lever.number(with)
+                .value()
+                .ifPresent(number ->
+                        measure.of(with).value().ifPresent(measured -> near.add(new Near(name, number, measured))));
     }
 
     private static List<Near> shelf(Specification base, Catalog catalog, Lever lever, Measure measure) {
@@ -142,11 +141,7 @@ public record Solve(
         Place place = lever == Lever.AXLE ? Place.AXLES : new Place(lever.slot().word(), List.of(lever.slot()));
         for (Part<?> part : catalog.parts(place.kind())) {
             Combination with = Combination.resolve(place.put(base, part.name()), catalog);
-            lever.number(with)
-                    .value()
-                    .ifPresent(number -> measure.of(with)
-                            .value()
-                            .ifPresent(measured -> near.add(new Near(part.name(), number, measured))));
+            add(near, part.name(), with, lever, measure);
         }
         return near;
     }

@@ -11,12 +11,14 @@ import drivetrain.planner.Pick;
 import drivetrain.planner.Planner;
 import drivetrain.planner.Query;
 import drivetrain.planner.Selection;
+import drivetrain.planner.Visited;
 import drivetrain.planner.Watch;
 import drivetrain.refusal.Refusal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 
 /**
  * Every package that some lists of parts allow, put into an order: how many keep the wishes, and which are the best.
@@ -94,6 +96,7 @@ public record Sweep(
                 .map(aim -> aim.objective(probes.of(aim.measure())))
                 .toList();
         Query query = query(constraints, objectives, best);
+        expect(probes, constraints, planner, watch);
         Selection selection = planner.select(query, watch);
         List<SweepResult.Row> rows = new ArrayList<>();
         double first =
@@ -112,6 +115,21 @@ public record Sweep(
             conflict = Conflict.of(wishes, constraints, query.counting(), planner, watch);
         }
         return new SweepResult(this, selection.combinations(), selection.passing(), rows, alone, conflict);
+    }
+
+    /** Says how long a sweep will take that has to ask for every package which the other wishes leave. */
+    private void expect(Probes probes, List<Constraint> constraints, Planner planner, Watch watch) {
+        double seconds = probes.askedSeconds();
+        if (seconds > 0.0) {
+            List<Constraint> declared = constraints.stream()
+                    .filter(constraint -> !(constraint.figure() instanceof Visited))
+                    .toList();
+            long left = planner.select(query(declared, List.of(), 0), watch).passing();
+            watch.expect(seconds * left / planner.threads());
+            if (watch.isCanceled()) {
+                throw new CancellationException();
+            }
+        }
     }
 
     /**

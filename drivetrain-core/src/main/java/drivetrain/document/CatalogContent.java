@@ -81,6 +81,14 @@ record CatalogContent(String title, Fields fields, CurveFiles files) {
         part.required(PartReader.NAME, value -> value.made(() -> catalog.add(reader.kind(), made)));
     }
 
+    /** Returns the one part of a catalog that holds no other. */
+    <T> Part<T> only(PartReader<T> reader) {
+        Value item = fields.required(
+                reader.kind().key(), list -> list.items(Limits.PARTS).get(0));
+        Fields part = item.fields(reader.kind().word(), reader.fields());
+        return part(reader, part.required(PartReader.NAME, CatalogContent::name), part);
+    }
+
     private <T> Part<T> part(PartReader<T> reader, String name, Fields part) {
         String description = part.optional(PartReader.DESCRIPTION, Value::line).orElse("");
         String origin = new Place(part.place().source(), part.place().line(), 0).toString();

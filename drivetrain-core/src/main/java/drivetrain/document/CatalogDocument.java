@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Reads catalogs: a shop's shelf, in one document or in several that together make one shelf.
@@ -61,6 +62,10 @@ public final class CatalogDocument {
      * @throws RefusedException if the content of one is refused or two of them name a part alike, with its place
      */
     public static Catalog readPacked(String folder, List<String> names) throws IOException {
+        Optional<Catalog> parts = PackedParts.read(folder, names);
+        if (parts.isPresent()) {
+            return parts.get();
+        }
         List<CatalogContent> contents = new ArrayList<>();
         for (String name : names) {
             PackedText packed = PackedText.read(folder + "/" + name);

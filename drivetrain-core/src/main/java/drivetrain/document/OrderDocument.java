@@ -17,7 +17,8 @@ import java.util.Set;
 /**
  * Reads and writes orders: a drivetrain package as it was chosen, word for word.
  *
- * <p>What is written reads back as an equal specification, and is then written as the same bytes. Whether a catalog has the parts that an order names is
+ * <p>What is written reads back as an equal specification, and is then written as the same bytes. Packages that are kept beside an order in its file are checked
+ * and left out here; {@link OrderFile} has them. Whether a catalog has the parts that an order names is
  * told when the order is resolved, not here.
  */
 public final class OrderDocument {
@@ -46,6 +47,7 @@ public final class OrderDocument {
         known.add(SURFACE);
         known.add(AIR);
         known.add(NOTES);
+        known.add(OrderFile.KEPT);
         return known;
     }
 
@@ -98,6 +100,15 @@ public final class OrderDocument {
      * @throws RefusedException if a choice cannot be kept in a document, for instance because it has control characters
      */
     public static String text(Specification order, DocumentFormat format) {
+        String text = OrderText.write(fields(order), Map.of(), format);
+        if (!parse("order", text, format).equals(order)) {
+            throw new IllegalStateException("an order was written that reads back as another one:\n" + text);
+        }
+        return text;
+    }
+
+    /** Returns the fields of an order but for those of the head, in the order in which they are written. */
+    static Map<String, String> fields(Specification order) {
         Map<String, String> fields = new LinkedHashMap<>();
         if (!order.title().isEmpty()) {
             fields.put(DocumentHead.TITLE, order.title());
@@ -109,11 +120,7 @@ public final class OrderDocument {
         if (!order.notes().isEmpty()) {
             fields.put(NOTES, order.notes());
         }
-        String text = OrderText.write(fields, format);
-        if (!parse("order", text, format).equals(order)) {
-            throw new IllegalStateException("an order was written that reads back as another one:\n" + text);
-        }
-        return text;
+        return fields;
     }
 
     /**
@@ -129,7 +136,18 @@ public final class OrderDocument {
     }
 
     private static Specification specification(SourceText source, DocumentFormat format) {
-        Fields fields = DocumentHead.require(DocumentTree.read(source, format), KIND, "order", known());
+        Fields fields = head(source, format);
+        fields.optional(OrderFile.KEPT, OrderFile::packages);
+        return specification(fields);
+    }
+
+    /** Reads the head and returns the fields of the order. */
+    static Fields head(SourceText source, DocumentFormat format) {
+        return DocumentHead.require(DocumentTree.read(source, format), KIND, "order", known());
+    }
+
+    /** Reads the choices. */
+    static Specification specification(Fields fields) {
         Specification order = Specification.empty();
         for (Slot slot : Slot.values()) {
             Optional<String> choice = fields.optional(slot.key(), value -> choice(slot, value));

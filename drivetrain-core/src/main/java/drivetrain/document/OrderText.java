@@ -15,26 +15,68 @@ final class OrderText {
 
     private OrderText() {}
 
-    static String write(Map<String, String> fields, DocumentFormat format) {
-        return format == DocumentFormat.YAML ? yaml(fields) : json(fields);
+    /** Writes the fields of an order and those of each package that is kept beside it. */
+    static String write(Map<String, String> fields, Map<String, Map<String, String>> kept, DocumentFormat format) {
+        return format == DocumentFormat.YAML ? yaml(fields, kept) : json(fields, kept);
     }
 
-    private static String json(Map<String, String> fields) {
+    private static String json(Map<String, String> fields, Map<String, Map<String, String>> kept) {
         StringBuilder text = new StringBuilder("{\n");
         text.append("  \"document\": \"").append(OrderDocument.KIND).append("\",\n");
         text.append("  \"version\": ").append(DocumentHead.CURRENT);
         fields.forEach((name, value) ->
                 text.append(",\n  \"").append(name).append("\": ").append(JsonText.quoted(value)));
+        if (!kept.isEmpty()) {
+            text.append(",\n  \"").append(OrderFile.KEPT).append("\": {");
+            String comma = "";
+            for (Map.Entry<String, Map<String, String>> one : kept.entrySet()) {
+                text.append(comma)
+                        .append("\n    ")
+                        .append(JsonText.quoted(one.getKey()))
+                        .append(": {");
+                appendGroup(text, one.getValue());
+                text.append('}');
+                comma = ",";
+            }
+            text.append("\n  }");
+        }
         return text.append("\n}\n").toString();
     }
 
-    private static String yaml(Map<String, String> fields) {
+    private static void appendGroup(StringBuilder text, Map<String, String> fields) {
+        String comma = "";
+        for (Map.Entry<String, String> field : fields.entrySet()) {
+            text.append(comma)
+                    .append("\n      \"")
+                    .append(field.getKey())
+                    .append("\": ")
+                    .append(JsonText.quoted(field.getValue()));
+            comma = ",";
+        }
+        text.append(fields.isEmpty() ? "" : "\n    ");
+    }
+
+    private static String yaml(Map<String, String> fields, Map<String, Map<String, String>> kept) {
         StringBuilder text = new StringBuilder();
         text.append("document: ").append(OrderDocument.KIND).append('\n');
         text.append("version: ").append(DocumentHead.CURRENT).append('\n');
-        fields.forEach((name, value) ->
-                text.append(name).append(": ").append(scalar(value)).append('\n'));
+        append(text, fields, "");
+        if (!kept.isEmpty()) {
+            text.append(OrderFile.KEPT).append(":\n");
+            kept.forEach((name, choices) -> {
+                text.append("  ").append(scalar(name, "")).append(choices.isEmpty() ? ": {}\n" : ":\n");
+                append(text, choices, "    ");
+            });
+        }
         return text.toString();
+    }
+
+    private static void append(StringBuilder text, Map<String, String> fields, String indent) {
+        fields.forEach((name, value) -> text.append(indent)
+                .append(name)
+                .append(": ")
+                .append(scalar(value, indent))
+                .append('\n'));
     }
 
     /** Tells whether a text of several lines can stand as it is, indented. */
@@ -44,12 +86,12 @@ final class OrderText {
                 && value.strip().equals(value);
     }
 
-    private static String scalar(String value) {
+    private static String scalar(String value, String indent) {
         if (PLAIN.matcher(value).matches() && !NOT_A_TEXT.matcher(value).matches()) {
             return value;
         }
         if (isBlock(value)) {
-            return "|-\n  " + value.replaceAll("\n(?=[^\n])", "\n  ");
+            return "|-\n  " + indent + value.replaceAll("\n(?=[^\n])", "\n  " + indent);
         }
         return "\""
                 + value.replace("\\", "\\\\")

@@ -46,6 +46,16 @@ record PartReader<T>(PartKind<T> kind, List<String> fields, Maker<T> maker) {
         T make(String name, Fields fields, CurveFiles files);
     }
 
+    /** Returns the reader of the parts that a catalog lists under a key. */
+    static PartReader<?> of(String key) {
+        for (PartReader<?> reader : ALL) {
+            if (reader.kind().key().equals(key)) {
+                return reader;
+            }
+        }
+        throw new IllegalArgumentException(key);
+    }
+
     /** Makes a reader for fields that follow name and description. */
     static <T> PartReader<T> of(PartKind<T> kind, List<String> own, Maker<T> maker) {
         List<String> fields = new ArrayList<>(List.of(NAME, DESCRIPTION));

@@ -10,6 +10,7 @@ import drivetrain.refusal.Refusal;
 import drivetrain.refusal.RefusedException;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -125,6 +126,14 @@ record Value(String field, Node node) {
             throw refusal("", "has more than " + most + " items").asException();
         }
         return list.items().stream().map(item -> new Value(field, item)).collect(Collectors.toUnmodifiableList());
+    }
+
+    /** Reads a group whose names say something themselves. */
+    Map<String, Node.Entry> group(String allowed) {
+        if (!(node instanceof Node.Group group)) {
+            throw wrongKind(allowed);
+        }
+        return group.entries();
     }
 
     /** Reads a group of fields. */

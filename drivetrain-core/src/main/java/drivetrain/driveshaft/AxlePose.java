@@ -1,6 +1,7 @@
 package drivetrain.driveshaft;
 
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.math3.util.MathUtils;
 
 /**
  * Where an axle stands against its place at ride height: turned by roll about x, then pitch about y, then yaw about z, and moved. Meters and radians.
@@ -14,6 +15,12 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
  * @param misfit how far the bushes must give for the axle to stand there
  */
 public record AxlePose(double x, double y, double z, double roll, double pitch, double yaw, double misfit) {
+
+    /** Takes whole turns out of the angles, which a search may end with. */
+    public AxlePose {
+        pitch = MathUtils.normalizeAngle(pitch, 0.0);
+        yaw = MathUtils.normalizeAngle(yaw, 0.0);
+    }
 
     /** Turns a direction with the axle. */
     Vector3D turned(Vector3D direction) {

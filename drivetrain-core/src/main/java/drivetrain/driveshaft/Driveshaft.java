@@ -1,12 +1,14 @@
 package drivetrain.driveshaft;
 
 import drivetrain.quantity.Angle;
+import drivetrain.quantity.Length;
 import drivetrain.quantity.Stiffness;
 import drivetrain.quantity.Torque;
 import drivetrain.refusal.Refusal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * A driveshaft between transfer case and axle: one piece with two joints, or two pieces with three joints and a center bearing before the second joint.
@@ -87,6 +89,44 @@ public record Driveshaft(
      */
     public Driveshaft withName(String other) {
         return new Driveshaft(other, pieces, joints, slip, flangeRating, bearing);
+    }
+
+    /**
+     * Returns the outside diameter that all tubes share.
+     *
+     * @return the diameter; empty where the pieces differ in it
+     */
+    public Optional<Length> diameter() {
+        Length first = pieces.get(0).tube().diameter();
+        return pieces.stream().allMatch(piece -> piece.tube().diameter().equals(first))
+                ? Optional.of(first)
+                : Optional.empty();
+    }
+
+    /**
+     * Gives all tubes another outside diameter.
+     *
+     * @param other the diameter
+     * @return a copy with that diameter and the same walls, materials and yokes
+     * @throws drivetrain.refusal.RefusedException if there is no such tube
+     */
+    public Driveshaft withDiameter(Length other) {
+        return withPieces(piece -> piece.withTube(Tube.of(other, piece.tube().wall()), piece.material()));
+    }
+
+    /**
+     * Makes all pieces of another tube.
+     *
+     * @param tube the tube
+     * @param material what it is made of
+     * @return a copy with that tube and the same yokes
+     */
+    public Driveshaft withTube(Tube tube, ShaftMaterial material) {
+        return withPieces(piece -> piece.withTube(tube, material));
+    }
+
+    private Driveshaft withPieces(UnaryOperator<ShaftPiece> change) {
+        return new Driveshaft(name, pieces.stream().map(change).toList(), joints, slip, flangeRating, bearing);
     }
 
     /**

@@ -33,13 +33,20 @@ public record FourLinks(LinkPair lower, LinkPair upper, Optional<PanhardRod> pan
         lower.addTo(system);
         upper.addTo(system);
         panhard.ifPresent(rod -> rod.addTo(system));
+        if (isHeldByBushes()) {
+            system.heldSideways();
+        }
         return system::pose;
+    }
+
+    private boolean isHeldByBushes() {
+        return panhard.isEmpty() && !lower.holdsSideways() && !upper.holdsSideways();
     }
 
     @Override
     public List<Assumption> assumptions() {
         List<Assumption> all = new ArrayList<>(List.of(BUSHES));
-        if (panhard.isEmpty() && !lower.holdsSideways() && !upper.holdsSideways()) {
+        if (isHeldByBushes()) {
             all.add(PanhardRod.NOT_GIVEN);
         }
         return all;

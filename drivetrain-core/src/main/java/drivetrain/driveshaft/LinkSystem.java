@@ -21,6 +21,11 @@ final class LinkSystem {
     /** Steps of a walk that differ by less are alike. */
     private static final double ALIKE = 1e-9;
 
+    /** How far a search may begin from where it ends, in meters and radians. */
+    private static final double FAR_HEAVE = 0.02;
+
+    private static final double FAR_ROLL = 0.03;
+
     private static final double LINK = 1e3;
     private static final double BUSH = 1.0;
     /** Holds what nothing else holds, far softer than any bush. */
@@ -31,6 +36,7 @@ final class LinkSystem {
     private final double[] last = new double[UNKNOWNS];
     private final double[] stepped = new double[2];
     private final double[] reached = new double[2];
+    private double sideways;
 
     /** A link from a point of the axle to one of the chassis, or, of no length, a bush that joins the two. */
     private record Hold(Vector3D axle, Vector3D chassis, double length) {}
@@ -40,18 +46,37 @@ final class LinkSystem {
         return this;
     }
 
+    /** Lets the bushes of the links hold the axle's middle sideways, where no rod and no slant of the links does. */
+    LinkSystem heldSideways() {
+        sideways = BUSH;
+        return this;
+    }
+
     LinkSystem bush(Vector3D point) {
         holds.add(new Hold(point, point, 0.0));
         return this;
     }
 
+    /** Goes to a far place in even steps, for a search that begins too far away may end where the axle could only stand after being taken apart. */
     AxlePose pose(double heave, double roll) {
+        double fromHeave = reached[0];
+        double fromRoll = reached[1];
+        double far = Math.max(Math.abs(heave - fromHeave) / FAR_HEAVE, Math.abs(roll - fromRoll) / FAR_ROLL);
+        int steps = Math.max(1, (int) Math.ceil(far));
+        for (int i = 1; i < steps; i++) {
+            find(fromHeave + (heave - fromHeave) * i / steps, fromRoll + (roll - fromRoll) * i / steps);
+        }
+        return find(heave, roll);
+    }
+
+    private AxlePose find(double heave, double roll) {
         begin(heave, roll);
         double[][] rolled = rolled(roll);
         Normal normal = new Normal();
         double earlier = 0.0;
         for (int round = 0; round < MOST_ROUNDS; round++) {
             normal.start(at);
+            normal.add(sideways, at[1], 0.0, 1.0, 0.0, 0.0);
             Turn turn = turn();
             for (int i = 0; i < rolled.length; i++) {
                 add(normal, turn, rolled[i], holds.get(i), heave);

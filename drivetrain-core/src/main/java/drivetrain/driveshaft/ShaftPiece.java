@@ -41,6 +41,11 @@ public record ShaftPiece(
         }
     }
 
+    /** The piece with another tube between its yokes. */
+    ShaftPiece withTube(Tube other, ShaftMaterial made) {
+        return new ShaftPiece(other, made, length, yoke, phase);
+    }
+
     static Length requireLength(Length length) {
         return length.requireBetween("shaft length", SHORTEST, LONGEST, Length.MILLIMETER);
     }

@@ -138,6 +138,18 @@ public record Engine(
     }
 
     /**
+     * Returns this engine with another torque.
+     *
+     * @param other what is known of the torque
+     * @return the engine
+     * @throws drivetrain.refusal.RefusedException if a peak lies above the maximum speed
+     */
+    public Engine withTorque(TorqueSource other) {
+        return new Engine(
+                name, aspiration, ignition, displacement, rating, measuredAt, idle, maximumSpeed, statedPower, other);
+    }
+
+    /**
      * Returns this engine under another name.
      *
      * @param other the name

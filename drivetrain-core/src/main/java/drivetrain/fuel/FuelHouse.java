@@ -74,7 +74,8 @@ public record FuelHouse(Map<Rule, Value> values) {
          */
         public void require(double value) {
             if (!(value > 0.0 && value <= greatest)) {
-                throw Refusal.of("house limit " + key, DecimalText.shortest(value), "is out of range")
+                String given = Double.isFinite(value) ? DecimalText.shortest(value) : Double.toString(value);
+                throw Refusal.of("house limit " + key, given, "is out of range")
                         .allowing("more than 0, at most " + DecimalText.shortest(greatest) + "; packed: "
                                 + DecimalText.shortest(packed().value()))
                         .asException();

@@ -167,6 +167,12 @@ public record MeasuredPump(String name, List<PumpCurve> curves) implements Pump 
     }
 
     @Override
+    public Pump withFlowTimes(double factor) {
+        return new MeasuredPump(
+                name, curves.stream().map(curve -> curve.withFlowTimes(factor)).toList());
+    }
+
+    @Override
     public int count() {
         return 1;
     }

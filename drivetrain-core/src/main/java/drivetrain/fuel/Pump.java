@@ -71,6 +71,15 @@ public sealed interface Pump permits MeasuredPump, PumpSet {
     List<Assumption> assumptionsAt(Voltage voltage);
 
     /**
+     * Returns a pump of the same curves whose flow at every pressure and voltage is another one; pressures and currents stay.
+     *
+     * @param factor what the flows are multiplied by, greater than zero
+     * @return the pump, under the same name
+     * @throws drivetrain.refusal.RefusedException if a flow is then out of range
+     */
+    Pump withFlowTimes(double factor);
+
+    /**
      * Returns how many pumps draw current through wires of their own.
      *
      * @return the number, 1 or more

@@ -110,6 +110,15 @@ public record PumpCurve(Voltage voltage, List<PumpPoint> points) {
         return Optional.of(value.applyAsDouble(from) * (1.0 - share) + value.applyAsDouble(to) * share);
     }
 
+    PumpCurve withFlowTimes(double factor) {
+        return new PumpCurve(
+                voltage,
+                points.stream()
+                        .map(point ->
+                                new PumpPoint(point.pressure(), point.flow().times(factor), point.current()))
+                        .toList());
+    }
+
     boolean endsAtNoFlow() {
         return points.get(points.size() - 1).flow().si() == 0.0;
     }

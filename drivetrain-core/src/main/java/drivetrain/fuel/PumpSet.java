@@ -211,6 +211,12 @@ public record PumpSet(String name, List<Pump> pumps, Arrangement arrangement) im
     }
 
     @Override
+    public Pump withFlowTimes(double factor) {
+        return new PumpSet(
+                name, pumps.stream().map(pump -> pump.withFlowTimes(factor)).toList(), arrangement);
+    }
+
+    @Override
     public int count() {
         return pumps.stream().mapToInt(Pump::count).sum();
     }

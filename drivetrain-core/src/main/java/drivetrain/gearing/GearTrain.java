@@ -16,6 +16,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class GearTrain {
 
+    private static final Comparator<DriveGear> SHORTEST_FIRST =
+            (a, b) -> Double.compare(b.totalRatio(), a.totalRatio());
+
     private final Transmission transmission;
     private final Overdrive overdrive;
     private final TransferCase transferCase;
@@ -144,7 +147,7 @@ public final class GearTrain {
     public List<DriveGear> byTotalRatio() {
         return gears.stream()
                 .filter(gear -> !gear.reverse())
-                .sorted(Comparator.comparingDouble(DriveGear::totalRatio).reversed())
+                .sorted(SHORTEST_FIRST)
                 .toList();
     }
 
@@ -154,7 +157,7 @@ public final class GearTrain {
      * @return the forward gear with the smallest total ratio
      */
     public DriveGear top() {
-        return forward(Comparator.comparingDouble(DriveGear::totalRatio));
+        return forward(SHORTEST_FIRST.reversed());
     }
 
     /**
@@ -163,7 +166,7 @@ public final class GearTrain {
      * @return the forward gear with the greatest total ratio
      */
     public DriveGear lowest() {
-        return forward(Comparator.comparingDouble(DriveGear::totalRatio).reversed());
+        return forward(SHORTEST_FIRST);
     }
 
     private DriveGear forward(Comparator<DriveGear> order) {

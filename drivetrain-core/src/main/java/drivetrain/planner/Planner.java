@@ -47,6 +47,15 @@ public final class Planner {
     }
 
     /**
+     * Returns how many threads it uses for long work.
+     *
+     * @return the count, at least 1
+     */
+    public int threads() {
+        return threads;
+    }
+
+    /**
      * Counts and ranks.
      *
      * @param asked the query

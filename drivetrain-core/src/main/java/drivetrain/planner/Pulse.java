@@ -19,9 +19,14 @@ final class Pulse {
     void beat() {
         if (++beats >= BEATS) {
             beats = 0;
-            if (isCanceled.getAsBoolean()) {
-                throw new CancellationException("the search was canceled");
-            }
+            ask();
+        }
+    }
+
+    /** Asks at once, ahead of a step that may take long. */
+    void ask() {
+        if (isCanceled.getAsBoolean()) {
+            throw new CancellationException("the search was canceled");
         }
     }
 }

@@ -22,19 +22,36 @@ public interface RowFormula {
     void fill(double[][] columns, int from, int to, double[] out);
 
     /**
+     * Tells whether one combination may take so long that it is asked ahead of each whether to go on.
+     *
+     * @return false for a plain loop over a row
+     */
+    default boolean isSlow() {
+        return false;
+    }
+
+    /**
      * Makes a row formula from one that takes a combination at a time, which is several times slower.
      *
      * @param formula takes the number of each column
      * @return the row formula
      */
     static RowFormula each(ToDoubleFunction<double[]> formula) {
-        return (columns, from, to, out) -> {
-            double[] numbers = new double[columns.length];
-            for (int i = from; i < to; i++) {
-                for (int k = 0; k < numbers.length; k++) {
-                    numbers[k] = columns[k][i];
+        return new RowFormula() {
+            @Override
+            public void fill(double[][] columns, int from, int to, double[] out) {
+                double[] numbers = new double[columns.length];
+                for (int i = from; i < to; i++) {
+                    for (int k = 0; k < numbers.length; k++) {
+                        numbers[k] = columns[k][i];
+                    }
+                    out[i] = formula.applyAsDouble(numbers);
                 }
-                out[i] = formula.applyAsDouble(numbers);
+            }
+
+            @Override
+            public boolean isSlow() {
+                return true;
             }
         };
     }

@@ -22,6 +22,7 @@ final class RowVisitor {
     private final int[] choice;
     private final RowCount count;
     private final Pulse pulse;
+    private final boolean isSlow;
 
     RowVisitor(Query query, Terms terms, List<Axis> axes, BestList best, BooleanSupplier isCanceled) {
         this.terms = terms;
@@ -37,6 +38,9 @@ final class RowVisitor {
         fixed[0] = terms.start();
         count = new RowCount(query, terms, axes, ordered.get(last), best, positions, choice);
         pulse = new Pulse(isCanceled);
+        isSlow = query.figures().stream()
+                .anyMatch(figure ->
+                        figure instanceof Visited visited && visited.formula().isSlow());
     }
 
     /** Cuts the work into tasks. */
@@ -87,13 +91,26 @@ final class RowVisitor {
         if (lastIsSorted) {
             row.find(open, fixed[last]);
             if (row.certainFrom < row.certainTo) {
-                return count.run(row.certainFrom, row.certainTo)
+                return run(row.certainFrom, row.certainTo)
                         + workOut(axis, open, row.possibleFrom, row.certainFrom)
                         + workOut(axis, open, row.certainTo, row.possibleTo);
             }
             return workOut(axis, open, row.possibleFrom, row.possibleTo);
         }
-        return open == 0 ? count.run(0, axis.size()) : workOut(axis, open, 0, axis.size());
+        return open == 0 ? run(0, axis.size()) : workOut(axis, open, 0, axis.size());
+    }
+
+    /** A slow formula is worked out for one combination at a time, so that it can be given up between two. */
+    private long run(int from, int to) {
+        if (!isSlow) {
+            return count.run(from, to);
+        }
+        long passing = 0;
+        for (int i = from; i < to; i++) {
+            pulse.ask();
+            passing += count.run(i, i + 1);
+        }
+        return passing;
     }
 
     private long workOut(Axis axis, int open, int from, int to) {
@@ -101,7 +118,7 @@ final class RowVisitor {
         for (int i = from; i < to; i++) {
             choice[axis.dimension] = axis.members[i][0];
             if (terms.passes(open, choice)) {
-                passing += count.run(i, i + 1);
+                passing += run(i, i + 1);
             }
         }
         return passing;

@@ -22,6 +22,13 @@ public interface Watch {
     boolean isCanceled();
 
     /**
+     * Hears ahead of a search how long it will take, where that is known.
+     *
+     * @param seconds the time, nearly
+     */
+    default void expect(double seconds) {}
+
+    /**
      * Hears how far the work is. Called from any thread, never by two at once, and not for work of a few milliseconds.
      *
      * @param fraction 0 to 1, never falling within one pass over the combinations

@@ -60,7 +60,7 @@ public final class SolveReport {
                 "With " + article(solve.lever().meaning()) + " of " + exact + ", " + wish + "." + shelf));
         blocks.add(new Facts("solution", "", facts));
         blocks.add(near);
-        Ground.add(blocks, List.of(measure), List.of(combination));
+        Ground.add(blocks, List.of(measure), List.of(combination), solve.assumptions());
         return new Report("solve", blocks);
     }
 

@@ -1,7 +1,6 @@
 package drivetrain.report;
 
 import drivetrain.combination.Combination;
-import drivetrain.comparison.Lever;
 import drivetrain.comparison.Sensitivity;
 import drivetrain.comparison.Tolerance;
 import drivetrain.finding.Outcome;
@@ -87,7 +86,8 @@ public final class SpreadReport {
         blocks.add(new Grid("ranges", "", columns, rows));
         blocks.add(new Sentence(
                 "method",
-                "Least and greatest: every figure at one end or the other. The percentages: " + Tolerance.SAMPLES
+                "Least and greatest: every figure at one end or the other, and all that was drawn. The percentages: "
+                        + Tolerance.SAMPLES
                         + " packages drawn by a fixed chance, each figure anywhere within its tolerance and "
                         + "independent of the others."));
         Ground.add(blocks, tolerance.rows().stream().map(Tolerance.Row::measure).toList(), List.of(combination));
@@ -95,14 +95,8 @@ public final class SpreadReport {
     }
 
     private static String sentence(Tolerance tolerance, UnitSystem units) {
-        String given = tolerance.tolerances().entrySet().stream()
-                .map(entry -> word(entry.getKey()) + " within "
-                        + Figure.percent(entry.getValue(), 2).text(units))
-                .collect(Collectors.joining(", "));
+        String given =
+                tolerance.uncertain().stream().map(one -> one.text(units)).collect(Collectors.joining(", "));
         return "With the " + given + " of what is given, the figures lie in these ranges.";
-    }
-
-    private static String word(Lever lever) {
-        return lever.meaning();
     }
 }

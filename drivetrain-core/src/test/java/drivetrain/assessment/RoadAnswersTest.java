@@ -158,7 +158,31 @@ class RoadAnswersTest {
                         top.fastest().engineSpeed().orThrow().si()
                                 / top.fastest().gear().shaftRatio(),
                         within(1e-9));
-        assertThat(top.findings().get(0).verdict()).isEqualTo(Verdict.MARGINAL);
+    }
+
+    /** Symbol R is 170 km/h, H 210, Y 300 (ISO 4000-1, UN Regulation 30; the table tire/speed-symbol.csv names its copies): what the vehicle reaches above that is exceeded, what the gearing alone allows is marginal. */
+    @ParameterizedTest
+    @CsvSource({"R, EXCEEDED", "H, EXCEEDED", "Y, MET"})
+    void aTireSlowerThanTheReachedSpeedIsExceeded(String symbol, Verdict verdict) {
+        Specification order = TOURER.with(Slot.TIRE, "265/75R16 116" + symbol + " revs 655 rev/mile");
+        TopAnswer top = TopAnswer.of(of(order)).orThrow();
+        double reached = top.fastest().top().orThrow().speed().in(Speed.KILOMETER_PER_HOUR);
+        assertThat(reached).isBetween(215.0, 240.0);
+        assertThat(top.findings().get(0).checked()).isEqualTo("reachable top tire speed");
+        assertThat(top.findings().get(0).verdict()).isEqualTo(verdict);
+        assertThat(DriveChecks.topSpeed(of(order), RoadSpeedsAnswer.atMaximum(of(order)))
+                        .verdict())
+                .isEqualTo(Verdict.MARGINAL);
+    }
+
+    @Test
+    void frontTiresThatDifferAreHeldAgainstTheReachedSpeedToo() {
+        Specification order = TOURER.with(Slot.TIRE, "265/75R16 116Y revs 655 rev/mile")
+                .with(Slot.FRONT_TIRE, "265/75R16 116Q revs 655 rev/mile");
+        TopAnswer top = TopAnswer.of(of(order)).orThrow();
+        assertThat(top.findings().get(0).verdict()).isEqualTo(Verdict.MET);
+        assertThat(top.findings().get(1).checked()).contains("front");
+        assertThat(top.findings().get(1).verdict()).isEqualTo(Verdict.EXCEEDED);
     }
 
     @ParameterizedTest

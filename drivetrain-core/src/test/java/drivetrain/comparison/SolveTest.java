@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import drivetrain.assessment.LoadsAnswer;
 import drivetrain.combination.Combination;
 import drivetrain.combination.Slot;
 import drivetrain.combination.Specification;
 import drivetrain.quantity.AngularSpeed;
+import drivetrain.quantity.Power;
 import drivetrain.quantity.Speed;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class SolveTest {
@@ -95,4 +98,83 @@ class SolveTest {
         assertThat(Lever.parse("Transfer Low")).isEqualTo(Lever.TRANSFER_LOW);
         assertThat(Lever.TRANSFER_LOW.key()).isEqualTo("transferLow");
     }
+
+    /** The closed form for a tube of steel alone is checked elsewhere; here the solved diameter must give the wish when it is typed. */
+    @Test
+    void solvesForTheDiameterOfTheShaft() {
+        for (double share : new double[] {0.60, 0.65, 0.75}) {
+            Solve solve = solve(Lever.SHAFT_DIAMETER, Measures.CRITICAL_SHARE, share);
+            assertThat(solve.achieved()).isCloseTo(share, within(1e-9 * share));
+            String shaft = TestShelf.ORDER
+                    .choice(Slot.REAR_SHAFT)
+                    .orElseThrow()
+                    .replace("76.2 mm", 1000.0 * solve.exact() + " mm");
+            assertGives(TestShelf.ORDER.with(Slot.REAR_SHAFT, shaft), Measures.CRITICAL_SHARE, share);
+            assertThat(solve.below().orElseThrow().measured()).isLessThan(share);
+            assertThat(solve.above().orElseThrow().measured()).isGreaterThanOrEqualTo(share);
+            assertThat(solve.below().orElseThrow().name()).endsWith("steel");
+            assertThat(solve.assumptions()).isNotEmpty();
+        }
+        Solve speed = solve(
+                Lever.SHAFT_DIAMETER,
+                Measures.CRITICAL_SPEED,
+                AngularSpeed.ofRpm(6500.0).si());
+        assertThat(speed.achieved()).isCloseTo(AngularSpeed.ofRpm(6500.0).si(), within(1e-9 * speed.target()));
+        assertThat(speed.below().orElseThrow().measured()).isLessThan(speed.target());
+    }
+
+    @Test
+    void solvesForTheFlowOfThePump() {
+        for (double margin : new double[] {1.0, 1.15, 1.4}) {
+            Solve solve = Solve.of(PUMPED, TestShelf.CATALOG, Lever.PUMP_FLOW, Measures.FUEL_MARGIN, margin);
+            assertThat(solve.achieved()).isCloseTo(margin, within(1e-9 * margin));
+            double burned = Measures.FUEL_FLOW
+                    .of(Combination.resolve(PUMPED, TestShelf.CATALOG))
+                    .orThrow();
+            assertThat(solve.exact()).isCloseTo(margin * burned, within(1e-9 * burned));
+        }
+        Solve power = Solve.of(
+                PUMPED,
+                TestShelf.CATALOG,
+                Lever.PUMP_FLOW,
+                Measures.SUPPORTED_POWER,
+                Power.ofHorsepower(450.0).si());
+        assertThat(power.achieved()).isCloseTo(power.target(), within(1e-9 * power.target()));
+        Specification small = PUMPED.with(Slot.INJECTORS, "8 x 42 lb/h at 43.5 psi");
+        assertThatThrownBy(() -> Solve.of(
+                        small,
+                        TestShelf.CATALOG,
+                        Lever.PUMP_FLOW,
+                        Measures.SUPPORTED_POWER,
+                        Power.ofHorsepower(2000.0).si()))
+                .hasMessageContaining("stays between");
+    }
+
+    @Test
+    void keepsTheRatingsOfAChangedPart() {
+        Specification rated = TestShelf.ORDER
+                .with(Slot.TRANSMISSION, "4.03 2.36 1.53 1.15 0.85 0.67 reverse 3.06 rating 900 lb-ft")
+                .with(Slot.TRANSFER, "1.00 2.72 rating 3000 lb-ft output-rating 4500 lb-ft")
+                .with(Slot.REAR_AXLE, "41/11 ring-rating 5200 lb-ft shaft-rating 2900 lb-ft");
+        Combination before = Combination.resolve(rated, TestShelf.CATALOG);
+        Adjusted adjusted = new Adjusted(before);
+        long ratings = rated(before);
+        assertThat(ratings).isGreaterThan(4);
+        for (Lever lever : List.of(Lever.FIRST_GEAR, Lever.TOP_GEAR, Lever.TRANSFER_LOW, Lever.AXLE)) {
+            assertThat(rated(adjusted.with(Map.of(lever, 1.01))))
+                    .as(lever.word())
+                    .isEqualTo(ratings);
+        }
+    }
+
+    private static long rated(Combination combination) {
+        return LoadsAnswer.of(combination).orThrow().path().parts().stream()
+                .filter(part -> part.rating().isPresent())
+                .count();
+    }
+
+    private static final Specification PUMPED = TestShelf.ORDER
+            .with(Slot.FUEL_PUMP, "13.5 V, 370 L/h at 20 psi, 280 L/h at 80 psi")
+            .with(Slot.FEED_LINE, "5 m of 7.9 mm hose")
+            .with(Slot.FUEL_SYSTEM, "return 58 psi, 13.5 V");
 }

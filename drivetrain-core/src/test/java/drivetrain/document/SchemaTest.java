@@ -7,9 +7,11 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import drivetrain.combination.HouseLimits;
+import drivetrain.combination.Specification;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
@@ -87,6 +89,25 @@ class SchemaTest {
     void takesWhatIsWritten() throws IOException {
         String text = OrderDocument.text(OrderDocument.read(Samples.path("order.yaml")), DocumentFormat.JSON);
         assertThat(ORDER.validate(text, InputFormat.JSON)).isEmpty();
+        Specification order = OrderDocument.read(Samples.path("order.yaml"));
+        String kept = new OrderFile(order, Map.of("stock", order, "\u00e4-2", Specification.empty()))
+                .text(DocumentFormat.JSON);
+        assertThat(ORDER.validate(kept, InputFormat.JSON)).isEmpty();
+        assertThat(ORDER.validate(kept.replace("\"stock\"", "\"sto ck\""), InputFormat.JSON))
+                .isNotEmpty();
+        String head = "document: drivetrain-order\nversion: 1\nkept:\n  stock:\n    ";
+        assertThat(faults(ORDER, head + "tire: 265/75R16\n")).isEmpty();
+        for (String field : List.of("version: 1", "tyre: 265/75R16", "kept: {}", "cruise: 65")) {
+            assertThat(faults(ORDER, head + field + "\n")).as(field).isNotEmpty();
+        }
+    }
+
+    @Test
+    void describesEveryFieldOfAKeptPackage() {
+        List<String> fields = new ArrayList<>(OrderDocument.known());
+        fields.removeAll(List.of(DocumentHead.DOCUMENT, DocumentHead.VERSION, OrderFile.KEPT));
+        assertThat(json("order").at("/$defs/kept/properties").propertyNames())
+                .containsExactlyInAnyOrderElementsOf(fields);
     }
 
     @ParameterizedTest

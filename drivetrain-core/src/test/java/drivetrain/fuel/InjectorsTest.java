@@ -113,7 +113,7 @@ class InjectorsTest {
                 "8 x 42 gal at 43.5 psi|7|is not a unit of volume flow",
                 "8 x 42 lb/h at 43.5 psi, red|25|is not understood",
                 "8 x 42 lb/h at 43.5 psi, tested at 7 kg/L|35|is out of range",
-                "8 x 42 lb/h at -43.5 psi|4|is out of range",
+                "8 x 42 lb/h at -43.5 psi|15|is out of range",
                 "8 x 9999 lb/h at 43.5 psi|4|is out of range"
             })
     void refusesWhatItCannotReadWithThePlace(String text, int position, String problem) {

@@ -177,7 +177,7 @@ class PumpTest {
                 "13.5 V, 255 L/h at 40 psi, 200 L/h|34|says not at which pressure",
                 "13.5 V, 255 gph at 40 psi|12|can mean more than one unit",
                 "13.5 V, 400 lb/h at 40 psi|12|is a unit of mass flow",
-                "13.5 V, 255 L/h at -4 psi, 200 L/h at 40 psi|8|is out of range",
+                "13.5 V, 255 L/h at -4 psi, 200 L/h at 40 psi|19|is out of range",
                 "3 V, 255 L/h at 0 psi, 200 L/h at 40 psi|0|is out of range",
                 "13.5 V, 255 L/h at 0 psi, 200 L/h at 40 psi, 12 V, 255 L/h at 0 psi, 200 L/h at 40 psi|0|does not follow a lower voltage",
                 "9 x big in parallel|0|has 9 pumps",

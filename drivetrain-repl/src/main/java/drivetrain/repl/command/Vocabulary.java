@@ -93,7 +93,16 @@ public final class Vocabulary {
      * @return at most three words
      */
     public List<String> near(String word) {
-        return NearNames.of(word, new ArrayList<>(byName.keySet()));
+        return NearNames.of(word, new ArrayList<>(byName.keySet())).stream()
+                .map(this::asWritten)
+                .distinct()
+                .toList();
+    }
+
+    /** A word of several words that was understood without its blanks is named with them. */
+    private String asWritten(String name) {
+        String word = named(name).map(Command::manual).map(Manual::word).orElse(name);
+        return word.replace(" ", "").equals(name.replace("-", "")) ? word : name;
     }
 
     private static String shortened(String text) {

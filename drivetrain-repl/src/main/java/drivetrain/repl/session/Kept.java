@@ -18,6 +18,6 @@ public record Kept(Specification specification, Shelf shelf) {
      * @throws drivetrain.refusal.RefusedException if a choice is neither a name nor a literal
      */
     public Combination combination() {
-        return Combination.resolve(specification, shelf.catalogFor(specification));
+        return Combination.of(specification, shelf.catalogFor(specification));
     }
 }

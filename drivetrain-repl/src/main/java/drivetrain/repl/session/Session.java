@@ -9,12 +9,12 @@ import java.util.Optional;
  * One state of the shell.
  *
  * @param setup what is being worked on
- * @param kept the choices as they were last opened or saved
+ * @param kept what was last opened or saved
  * @param timeline the changes that can be undone and redone
  * @param units the units that figures are shown in
  * @param output the form of the answers
  */
-public record Session(Setup setup, Specification kept, Timeline timeline, UnitSystem units, OutputForm output) {
+public record Session(Setup setup, Setup kept, Timeline timeline, UnitSystem units, OutputForm output) {
 
     /**
      * Starts a session in which nothing is chosen.
@@ -24,7 +24,7 @@ public record Session(Setup setup, Specification kept, Timeline timeline, UnitSy
      */
     public static Session on(Shelf shelf) {
         Setup nothing = new Setup(Specification.empty(), shelf);
-        return new Session(nothing, Specification.empty(), Timeline.empty(), UnitSystem.US, OutputForm.TABLE);
+        return new Session(nothing, nothing, Timeline.empty(), UnitSystem.US, OutputForm.TABLE);
     }
 
     /**
@@ -47,12 +47,14 @@ public record Session(Setup setup, Specification kept, Timeline timeline, UnitSy
     }
 
     /**
-     * Tells whether the choices differ from those last opened or saved.
+     * Tells whether the choices or the packages set aside differ from those last opened or saved.
      *
      * @return true if something would be lost
      */
+    @SuppressWarnings("ReferenceEquality")
     public boolean isChanged() {
-        return !specification().equals(kept);
+        return setup != kept
+                && !setup.isWrittenLike(kept); // at a start they are one, and comparing records takes Java a while
     }
 
     /**
@@ -62,7 +64,7 @@ public record Session(Setup setup, Specification kept, Timeline timeline, UnitSy
      * @throws drivetrain.refusal.RefusedException if a choice is neither a name nor a literal
      */
     public Combination combination() {
-        return Combination.resolve(specification(), setup.shelf().catalogFor(specification()));
+        return Combination.of(specification(), setup.shelf().catalogFor(specification()));
     }
 
     /**
@@ -74,7 +76,7 @@ public record Session(Setup setup, Specification kept, Timeline timeline, UnitSy
      * @throws drivetrain.refusal.RefusedException if a choice is neither a name nor a literal
      */
     public Session change(String what, Specification changed) {
-        return change(what, setup.with(changed), kept);
+        return change(what, setup.with(changed), kept, specification());
     }
 
     /**
@@ -85,7 +87,7 @@ public record Session(Setup setup, Specification kept, Timeline timeline, UnitSy
      * @return the next state, which can be undone
      */
     public Session keep(String what, String name) {
-        return change(what, setup.keeping(name), kept);
+        return change(what, setup.keeping(name), kept, specification());
     }
 
     /**
@@ -97,13 +99,24 @@ public record Session(Setup setup, Specification kept, Timeline timeline, UnitSy
      * @throws drivetrain.refusal.RefusedException if a choice is neither a name nor a literal
      */
     public Session open(String what, Setup opened) {
-        return change(what, opened, opened.specification());
+        return change(what, opened, opened, Specification.empty());
     }
 
-    private Session change(String what, Setup after, Specification nowKept) {
+    /**
+     * Replaces the set-up by one that came with the program, the choices of which were looked up when the program was built.
+     *
+     * @param what what is being done, in the words of the user
+     * @param opened the set-up
+     * @return the next state, which can be undone
+     */
+    public Session openPacked(String what, Setup opened) {
+        return change(what, opened, opened, opened.specification());
+    }
+
+    private Session change(String what, Setup after, Setup nowKept, Specification known) {
         Timeline longer = timeline.with(new Timeline.Change(what, setup, after));
         Session next = new Session(after, nowKept, longer, units, output);
-        next.combination();
+        next.combination().lookUpUnlike(known);
         return next;
     }
 
@@ -113,7 +126,7 @@ public record Session(Setup setup, Specification kept, Timeline timeline, UnitSy
      * @return a copy that counts as unchanged
      */
     public Session saved() {
-        return new Session(setup, specification(), timeline, units, output);
+        return new Session(setup, setup, timeline, units, output);
     }
 
     /**

@@ -50,6 +50,39 @@ public record Setup(Specification specification, Shelf shelf, Map<String, Kept> 
     }
 
     /**
+     * Sets packages of the same shelf aside.
+     *
+     * @param packages their choices by name; a package of such a name is replaced
+     * @return a copy that remembers them
+     */
+    public Setup keeping(Map<String, Specification> packages) {
+        Map<String, Kept> more = new LinkedHashMap<>(aside);
+        packages.forEach((name, choices) -> more.put(name, new Kept(choices, shelf)));
+        return new Setup(specification, shelf, more);
+    }
+
+    /**
+     * Returns the choices of the packages that were set aside.
+     *
+     * @return the choices by name
+     */
+    public Map<String, Specification> asideChoices() {
+        Map<String, Specification> choices = new LinkedHashMap<>();
+        aside.forEach((name, kept) -> choices.put(name, kept.specification()));
+        return choices;
+    }
+
+    /**
+     * Tells whether a file of both would be the same, whichever shelf the names are looked up on.
+     *
+     * @param other another set-up
+     * @return true if the choices and the packages that were set aside are alike
+     */
+    public boolean isWrittenLike(Setup other) {
+        return specification.equals(other.specification) && asideChoices().equals(other.asideChoices());
+    }
+
+    /**
      * Sets the choices aside under a name.
      *
      * @param name the name; a package of that name is replaced

@@ -49,10 +49,11 @@ final class InteractiveShell {
     /** Runs the shell on the terminal of this process until the user ends it. */
     int run() {
         boolean rehearsed = isRehearsed();
+        Optional<HistoryFile> history = historyFile();
         try (Terminal terminal = console.isInteractive()
                 ? systemTerminal()
                 : builder().system(false).streams(System.in, System.out).build()) {
-            return run(terminal, rehearsed ? Optional.empty() : historyFile());
+            return run(terminal, rehearsed ? Optional.empty() : history);
         } catch (IOException unusable) {
             throw new UncheckedIOException(unusable);
         }
@@ -69,7 +70,7 @@ final class InteractiveShell {
     private Terminal systemTerminal() throws IOException {
         TerminalKinds.know(console.environment().getOrDefault("TERM", "dumb"));
         try {
-            return builder().system(true).providers("jni").dumb(false).build();
+            return builder().system(true).ffm(false).exec(false).dumb(false).build();
         } catch (IOException | IllegalStateException noNativeLibrary) {
             return builder().system(true).dumb(true).build();
         }

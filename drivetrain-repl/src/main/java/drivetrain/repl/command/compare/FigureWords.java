@@ -135,6 +135,11 @@ final class FigureWords {
         int from = low || high ? 1 : 0;
         int weight = Clauses.indexOf(words, from, "weight");
         int near = Clauses.indexOf(words.until(weight), from, "near");
+        if (Math.min(near, weight) == from) {
+            throw words.refuse(from, "no figure is named")
+                    .allowing("a figure, with lowest or highest ahead of it or near and a number behind it")
+                    .asException();
+        }
         Measure measure = measure(session, words.until(Math.min(near, weight)).from(from));
         Aim aim;
         if (near < weight) {

@@ -1,5 +1,6 @@
 package drivetrain.repl.command.compare;
 
+import drivetrain.document.OrderFile;
 import drivetrain.repl.command.Arguments;
 import drivetrain.repl.command.Command;
 import drivetrain.repl.command.Manual;
@@ -15,13 +16,11 @@ import drivetrain.report.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
 
 /** {@code keep}: set the package in hand aside under a name, to be compared with others. */
 public final class KeepCommand implements Command {
 
-    private static final int MOST = 20;
-    private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}._-]{0,39}");
+    private static final int MOST = OrderFile.MOST_KEPT;
 
     private static final Manual MANUAL = Manual.of(
                     Topic.COMPARE, "keep [NAME]", "set the package in hand aside under a name, for compare")
@@ -43,10 +42,10 @@ public final class KeepCommand implements Command {
             return Result.answer(session, list(session.setup().aside()));
         }
         String name = arguments.get(0).text();
-        if (!NAME.matcher(name).matches()) {
+        if (!OrderFile.isName(name)) {
             throw arguments
                     .refuse(0, "cannot be the name of a kept package")
-                    .allowing("letters, digits, \".\", \"_\" and \"-\", at most 40, starting with a letter or digit")
+                    .allowing(OrderFile.NAMES)
                     .asException();
         }
         if (session.setup().aside().size() >= MOST && !session.setup().aside().containsKey(name)) {

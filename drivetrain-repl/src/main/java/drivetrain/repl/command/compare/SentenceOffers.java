@@ -4,6 +4,7 @@ import drivetrain.combination.Part;
 import drivetrain.comparison.Lever;
 import drivetrain.comparison.MeasureWords;
 import drivetrain.comparison.Place;
+import drivetrain.comparison.UncertainWords;
 import drivetrain.repl.command.Offer;
 import drivetrain.repl.session.Session;
 import java.util.ArrayList;
@@ -80,9 +81,14 @@ final class SentenceOffers {
     /** Offers for tolerances. */
     static List<Offer> ofTolerance(List<String> before) {
         if (before.isEmpty() || last(before).equals("and")) {
-            return words(Lever.words());
+            return words(UncertainWords.words());
         }
-        return isNumber(last(before)) ? Offer.of("%") : last(before).endsWith("%") ? Offer.of("and") : List.of();
+        String last = last(before);
+        if (isNumber(last)) {
+            List<String> one = behind(before, "and");
+            return Offer.of(UncertainWords.unit(String.join(" ", one)));
+        }
+        return last.endsWith("%") || last.equals("deg") ? Offer.of("and") : List.of();
     }
 
     private static List<Offer> ofWishes(List<String> wishes, List<String> ends) {

@@ -45,6 +45,13 @@ final class SweepWatch implements Watch {
     }
 
     @Override
+    public void expect(double seconds) {
+        if (!isConfirmed && seconds > LONG_SECONDS) {
+            expected = seconds;
+        }
+    }
+
+    @Override
     public void progress(double done) {
         if (done < fraction) {
             // The next pass over the packages begins.
@@ -83,6 +90,10 @@ final class SweepWatch implements Watch {
         if (seconds < 5400.0) {
             return Math.round(seconds / 60.0) + " min";
         }
-        return seconds < 172_800.0 ? Math.round(seconds / 3600.0) + " h" : Math.round(seconds / 86_400.0) + " days";
+        if (seconds < 172_800.0) {
+            return Math.round(seconds / 3600.0) + " h";
+        }
+        double days = seconds / 86_400.0;
+        return days < 730.0 ? Math.round(days) + " days" : Math.round(days / 365.25) + " years";
     }
 }

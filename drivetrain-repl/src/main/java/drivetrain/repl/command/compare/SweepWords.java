@@ -27,6 +27,7 @@ record SweepWords(Sweep sweep, boolean isConfirmed) {
         int where = Clauses.indexOf(words, 0, "where");
         int best = Clauses.indexOf(words, 0, "best");
         int by = Clauses.indexOf(words, 0, "by");
+        requireOrder(words, where, best, by);
         int afterLists = Math.min(where, Math.min(best, by));
         List<PartList> lists = Clauses.lists(session, words.until(afterLists));
         int afterWishes = Math.min(best, by);
@@ -36,6 +37,17 @@ record SweepWords(Sweep sweep, boolean isConfirmed) {
         int rows = best < words.size() ? rows(words, best, by) : USUAL_ROWS;
         List<Aim> aims = by < words.size() ? FigureWords.aims(session, words.from(by + 1), "and", ",") : List.of();
         return new SweepWords(sweep(session, given, lists, wishes, aims, rows), given.size() > words.size());
+    }
+
+    /** Each part of the sentence ends where the next one begins, so that they stand in one order. */
+    private static void requireOrder(Arguments words, int where, int best, int by) {
+        boolean isEarly = best < words.size() && by < best;
+        boolean isLate = where < words.size() && Math.min(best, by) < where;
+        if (isEarly || isLate) {
+            throw words.refuse(isLate ? where : best, "stands too late in the sentence")
+                    .allowing("the lists, then where and the wishes, then best and a count, then by and the aims")
+                    .asException();
+        }
     }
 
     /** Reads the sentence of a front: the aims with {@code against} between them, {@code over} and the lists, {@code where} and the wishes. */

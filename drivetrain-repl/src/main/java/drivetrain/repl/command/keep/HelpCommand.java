@@ -10,6 +10,7 @@ import drivetrain.repl.command.Result;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.command.Vocabulary;
 import drivetrain.repl.session.Session;
+import drivetrain.report.Block;
 import drivetrain.report.Cell;
 import drivetrain.report.Column;
 import drivetrain.report.Facts;
@@ -17,16 +18,23 @@ import drivetrain.report.Grid;
 import drivetrain.report.Report;
 import drivetrain.report.Sentence;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** {@code help}: the words of the language, or one of them. */
 public final class HelpCommand implements Command {
 
-    private static final Manual MANUAL = Manual.of(Topic.KEEP, "help [WORD]", "list the words, or explain one of them")
+    private static final Manual MANUAL = Manual.of(
+                    Topic.KEEP,
+                    "help [GROUP|WORD]",
+                    "list the words in their groups, say what each word of a group does, or explain one word")
             .alias("?")
-            .example("help", "help cruise");
+            .example("help", "help driving", "help cruise");
 
     private final Supplier<Vocabulary> vocabulary;
 
@@ -46,36 +54,69 @@ public final class HelpCommand implements Command {
 
     @Override
     public Result run(Session session, Arguments arguments) {
-        return Result.answer(session, arguments.isEmpty() ? all() : one(arguments));
+        if (arguments.isEmpty()) {
+            return Result.answer(session, groups());
+        }
+        return Result.answer(
+                session,
+                Arrays.stream(Topic.values())
+                        .filter(topic -> topic.word().equalsIgnoreCase(arguments.text()))
+                        .findFirst()
+                        .map(this::group)
+                        .orElseGet(() -> one(arguments)));
     }
 
-    private Report all() {
-        List<drivetrain.report.Block> blocks = new ArrayList<>();
+    private Stream<Manual> manuals(Topic topic) {
+        return vocabulary.get().commands().stream().map(Command::manual).filter(manual -> manual.topic() == topic);
+    }
+
+    /** Every word in few rows, so that one screen holds them. */
+    private Report groups() {
+        List<Block> blocks = new ArrayList<>();
+        List<List<Cell>> rows = new ArrayList<>();
         for (Topic topic : Topic.values()) {
-            List<List<Cell>> rows = new ArrayList<>();
-            for (Command command : vocabulary.get().commands()) {
-                Manual manual = command.manual();
-                if (manual.topic() == topic) {
-                    rows.add(List.of(Cell.of(manual.usage()), Cell.of(manual.summary())));
-                }
-            }
-            List<Column> columns = List.of(Column.ofText("usage", "type"), Column.ofText("summary", "to"));
-            blocks.add(new Grid(topic.name().toLowerCase(Locale.ROOT), topic.heading(), columns, rows));
+            rows.add(List.of(
+                    Cell.of(topic.word()),
+                    Cell.of(manuals(topic).map(Manual::word).collect(Collectors.joining(", ")))));
         }
-        blocks.add(new Sentence(
-                "next",
-                "\"help WORD\" shows examples; a part is a name that \"parts\" lists, or typed as in the examples."));
+        blocks.add(new Grid(
+                "groups", "", List.of(Column.ofText("group", "group"), Column.ofText("words", "words")), rows));
+        blocks.add(
+                new Sentence(
+                        "next",
+                        "\"help GROUP\" says what the words of a group do, \"help WORD\" shows one with examples, \"tour\" what to type first."));
         return new Report("help", blocks);
+    }
+
+    private Report group(Topic topic) {
+        List<List<Cell>> rows = manuals(topic)
+                .map(manual -> List.of(Cell.of(manual.usage()), Cell.of(manual.summary())))
+                .toList();
+        List<Column> columns = List.of(Column.ofText("usage", "type"), Column.ofText("summary", "to"));
+        return Report.of(
+                "help",
+                new Grid(topic.name().toLowerCase(Locale.ROOT), topic.heading(), columns, rows),
+                new Sentence(
+                        "next",
+                        "\"help WORD\" shows examples; a part is a name that \"parts\" lists, or typed as in the examples."));
+    }
+
+    /** A command whose name is several words is known by the first of them too. */
+    private Optional<Command> named(String asked) {
+        return vocabulary
+                .get()
+                .named(asked)
+                .or(() -> vocabulary.get().commands().stream()
+                        .filter(command -> command.manual().word().startsWith(asked.toLowerCase(Locale.ROOT) + " "))
+                        .findFirst());
     }
 
     private Report one(Arguments arguments) {
         String asked = arguments.text();
-        Manual manual = vocabulary
-                .get()
-                .named(asked)
+        Manual manual = named(asked)
                 .map(Command::manual)
                 .orElseThrow(() -> Refusal.of("word", asked, "is not known here")
-                        .allowing("the words that \"help\" lists")
+                        .allowing("a group or a word that \"help\" lists")
                         .suggesting(vocabulary.get().near(asked))
                         .in(Line.place(arguments.get(0).textStart()))
                         .asException());
@@ -98,9 +139,13 @@ public final class HelpCommand implements Command {
         if (!before.isEmpty()) {
             return List.of();
         }
-        return vocabulary.get().commands().stream()
-                .map(command ->
-                        new Offer(command.manual().word(), command.manual().summary()))
+        Stream<Offer> groups = Arrays.stream(Topic.values()).map(topic -> new Offer(topic.word(), topic.heading()));
+        return Stream.concat(
+                        groups,
+                        vocabulary.get().commands().stream()
+                                .map(command -> new Offer(
+                                        command.manual().word(),
+                                        command.manual().summary())))
                 .toList();
     }
 }

@@ -2,7 +2,7 @@ package drivetrain.repl.command.keep;
 
 import drivetrain.combination.Specification;
 import drivetrain.document.CatalogDocument;
-import drivetrain.document.OrderDocument;
+import drivetrain.document.OrderFile;
 import drivetrain.refusal.RefusedException;
 import drivetrain.repl.command.Arguments;
 import drivetrain.repl.command.Command;
@@ -11,6 +11,7 @@ import drivetrain.repl.command.Offer;
 import drivetrain.repl.command.Result;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.session.Demo;
+import drivetrain.repl.session.Kept;
 import drivetrain.repl.session.Session;
 import drivetrain.repl.session.Setup;
 import drivetrain.repl.session.Shelf;
@@ -19,6 +20,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** {@code open}: an order from a file, or one of the demo. */
 public final class OpenCommand implements Command {
@@ -51,22 +53,37 @@ public final class OpenCommand implements Command {
         }
         boolean demo = arguments.get(0).isAny(Demo.WORD);
         arguments.requireAtMost(demo ? 2 : 1, MANUAL.usage());
-        Setup opened =
-                demo ? demo(session.setup(), arguments.from(1)) : arguments.read(text -> file(session.setup(), text));
-        Session next = arguments.read(text -> session.open(arguments.line().strip(), opened));
-        return Result.changed(next, "Opened: " + next.title().orElse("an order without a title") + ".");
+        Session next = demo
+                ? session.openPacked(arguments.line().strip(), demo(session.setup(), arguments.from(1)))
+                : arguments.read(text -> session.open(arguments.line().strip(), file(session.setup(), text)));
+        return Result.changed(
+                next,
+                "Opened: " + next.title().orElse("an order without a title") + replaced(session.setup(), next.setup())
+                        + ".");
+    }
+
+    /** Names the kept packages that are others now. */
+    private static String replaced(Setup before, Setup after) {
+        Map<String, Specification> now = after.asideChoices();
+        List<String> others = before.asideChoices().entrySet().stream()
+                .filter(one -> !now.entrySet().contains(one))
+                .map(Map.Entry::getKey)
+                .toList();
+        return others.isEmpty() ? "" : "; of the kept packages its own replace " + String.join(", ", others);
     }
 
     private static Setup demo(Setup present, Arguments name) {
         Specification order = name.isEmpty() ? Demo.order(Demo.orders().get(0)) : name.read(Demo::order);
-        return present.with(order).on(Demo.shelf());
+        Shelf shelf = Demo.shelf();
+        shelf.catalog(); // the orders of the demo name its parts
+        return present.with(order).on(shelf);
     }
 
     private static Setup file(Setup present, String text) {
         Path file = FileWords.path(text);
         try {
             try {
-                return present.with(OrderDocument.read(file));
+                return opened(present, OrderFile.read(file));
             } catch (RefusedException refused) {
                 if (!refused.refusal().given().equals(CATALOG)) {
                     throw refused;
@@ -76,6 +93,21 @@ public final class OpenCommand implements Command {
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
+    }
+
+    /** The packages of the file are set aside too; each must be one that can be looked up, or the whole file is refused. */
+    private static Setup opened(Setup present, OrderFile file) {
+        Setup opened = present.with(file.order()).keeping(file.kept());
+        file.kept().forEach((name, choices) -> {
+            try {
+                new Kept(choices, present.shelf()).combination().lookUpUnlike(Specification.empty());
+            } catch (RefusedException refused) {
+                throw refused.refusal()
+                        .about("kept package " + name + ", " + refused.refusal().subject())
+                        .asException();
+            }
+        });
+        return opened;
     }
 
     @Override

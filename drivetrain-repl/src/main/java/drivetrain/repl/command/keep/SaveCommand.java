@@ -1,6 +1,6 @@
 package drivetrain.repl.command.keep;
 
-import drivetrain.document.OrderDocument;
+import drivetrain.document.OrderFile;
 import drivetrain.repl.command.Arguments;
 import drivetrain.repl.command.Command;
 import drivetrain.repl.command.Manual;
@@ -8,6 +8,7 @@ import drivetrain.repl.command.Offer;
 import drivetrain.repl.command.Result;
 import drivetrain.repl.command.Topic;
 import drivetrain.repl.session.Session;
+import drivetrain.repl.session.Setup;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -17,7 +18,7 @@ import java.util.List;
 public final class SaveCommand implements Command {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.KEEP, "save FILE", "write the choices to an order file, .yaml or .json")
+                    Topic.KEEP, "save FILE", "write the choices and the kept packages to an order file, .yaml or .json")
             .alias("write")
             .example("save coast-tourer.yaml");
 
@@ -41,13 +42,32 @@ public final class SaveCommand implements Command {
         Path file = arguments.read(FileWords::path);
         arguments.read(text -> {
             try {
-                OrderDocument.write(file, session.specification());
+                new OrderFile(session.specification(), session.setup().asideChoices()).write(file);
             } catch (IOException unwritable) {
                 throw new UncheckedIOException(unwritable);
             }
             return file;
         });
-        return Result.changed(session.saved(), "Saved to " + file + ".");
+        return Result.changed(session.saved(), "Saved to " + file + kept(session.setup()) + ".");
+    }
+
+    /** The packages that went with the choices, and what they need that the file does not name. */
+    private static String kept(Setup setup) {
+        int count = setup.aside().size();
+        if (count == 0) {
+            return "";
+        }
+        List<String> elsewhere = setup.aside().entrySet().stream()
+                .filter(one ->
+                        !one.getValue().shelf().name().equals(setup.shelf().name()))
+                .map(one -> one.getKey() + " from the shelf "
+                        + one.getValue().shelf().name())
+                .toList();
+        String with = ", with " + (count == 1 ? "the kept package" : count + " kept packages");
+        return elsewhere.isEmpty()
+                ? with
+                : with + "; a file names no shelf, and these are of another one than the work in hand: "
+                        + String.join(", ", elsewhere);
     }
 
     @Override

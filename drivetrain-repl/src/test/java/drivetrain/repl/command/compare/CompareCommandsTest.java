@@ -6,6 +6,7 @@ import drivetrain.repl.Trial;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class CompareCommandsTest {
 
@@ -135,5 +136,16 @@ class CompareCommandsTest {
         assertThat(answer("tolerance tire 1 % and first gear 0.5 % and transfer low 1 %"))
                 .contains("crawl ratio");
         assertThat(answer("sensitivity")).contains("transfer low");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "sweep axle all by highest crawl ratio best 2",
+                "sweep axle all best 2 where crawl ratio at least 40",
+                "sweep axle all by crawl ratio where crawl ratio at least 40"
+            })
+    void refusesASentenceInAnotherOrder(String line) {
+        assertThat(Trial.of("open demo", line).err()).contains("stands too late in the sentence");
     }
 }

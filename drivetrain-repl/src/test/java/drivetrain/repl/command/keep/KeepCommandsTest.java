@@ -3,6 +3,7 @@ package drivetrain.repl.command.keep;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import drivetrain.repl.Trial;
+import drivetrain.repl.command.Topic;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -105,6 +106,54 @@ class KeepCommandsTest {
         assertThat(Trial.of("help tyre").out()).contains("tire [front|rear]", "also", "such as");
         assertThat(Trial.of("help final drive").out()).contains("axle [front|rear]");
         assertThat(Trial.of("help crus").err()).contains("is not known here");
+        assertThat(Trial.of("help what").out())
+                .isEqualTo(Trial.of("help what if").out())
+                .contains("what if PLACE PART");
+        assertThat(Trial.of("what").err()).contains("near: what if");
         assertThat(Trial.of("? show").status()).isZero();
+    }
+
+    @Test
+    void listsTheWordsOnOneScreen() {
+        String all = Trial.of("help").out();
+        assertThat(all).contains("choosing", "driving", "what if", "\"help GROUP\"");
+        assertThat(all.lines().count()).isLessThan(20);
+        for (Topic topic : Topic.values()) {
+            assertThat(all).contains(topic.word());
+            assertThat(Trial.of("help " + topic.word()).out()).startsWith(topic.heading());
+            assertThat(Trial.of(topic.word()).err()).contains("is not known here");
+        }
+        for (String word : all.substring(all.indexOf("choosing"), all.indexOf("\"help"))
+                .replace("what if", "what")
+                .split("[\\s,]+")) {
+            assertThat(Trial.of("help " + word).status()).as(word).isZero();
+        }
+    }
+
+    @Test
+    void savesTheKeptPackagesToo() throws IOException {
+        for (String name : new String[] {"set.yaml", "set.json"}) {
+            Trial first = Trial.of(
+                    "open demo", "keep stock", "axle 41/10", "keep deep", "save " + quoted(name), "compare stock deep");
+            assertThat(first.err()).isEmpty();
+            Trial again = Trial.of("open " + quoted(name), "save " + quoted("again-" + name), "compare stock deep");
+            assertThat(again).isEqualTo(first);
+            assertThat(folder.resolve("again-" + name)).hasContent(Files.readString(folder.resolve(name)));
+        }
+        String set = Files.readString(folder.resolve("set.yaml"));
+        Files.writeString(folder.resolve("bad.yaml"), set.replace("    engine: v8-6.2", "    engine: v8-9"));
+        Trial refused = Trial.of("open " + quoted("bad.yaml"));
+        assertThat(refused.status()).isEqualTo(1);
+        assertThat(refused.err()).contains("kept package stock, engine \"v8-9\": is not on the shelf");
+    }
+
+    @Test
+    void keepsWhatWasKeptWhenAnOrderIsOpened() {
+        assertThat(Trial.of("open demo", "keep stock", "save " + quoted("one.yaml"))
+                        .err())
+                .isEmpty();
+        assertThat(Trial.of("open demo ranch-crawler", "keep other", "open " + quoted("one.yaml"), "keep")
+                        .out())
+                .contains("2 packages are kept", "stock", "other");
     }
 }

@@ -1,0 +1,394 @@
+import static org.objectweb.asm.Opcodes.ACC_FINAL;
+import static org.objectweb.asm.Opcodes.ACC_PRIVATE;
+import static org.objectweb.asm.Opcodes.ACC_PUBLIC;
+import static org.objectweb.asm.Opcodes.ACC_STATIC;
+import static org.objectweb.asm.Opcodes.ACC_SUPER;
+import static org.objectweb.asm.Opcodes.ACC_SYNTHETIC;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.net.URL;
+import java.net.URLClassLoader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.jar.JarFile;
+import java.util.zip.Deflater;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import org.objectweb.asm.ClassReader;
+import org.objectweb.asm.ClassWriter;
+import org.objectweb.asm.Handle;
+import org.objectweb.asm.Opcodes;
+import org.objectweb.asm.Type;
+import org.objectweb.asm.commons.GeneratorAdapter;
+import org.objectweb.asm.commons.Method;
+import org.objectweb.asm.tree.AbstractInsnNode;
+import org.objectweb.asm.tree.ClassNode;
+import org.objectweb.asm.tree.FieldInsnNode;
+import org.objectweb.asm.tree.InvokeDynamicInsnNode;
+import org.objectweb.asm.tree.MethodInsnNode;
+import org.objectweb.asm.tree.MethodNode;
+
+/**
+ * Spells out what a jar leaves to be put together at run time: every lambda and method reference gets a class of its own, as an anonymous class would have, and
+ * every joined text a method that joins it.
+ *
+ * <p>Java puts these together when an expression is first reached, which takes a third of a millisecond each time. What lies in the jar, and in an archive of
+ * classes, takes a twentieth of that. What the program does is the same.
+ *
+ * <p>Usage: {@code java -cp ASM SpellOut.java COMPILED JAR FILES}. The first jar is read, the second written, and a third gets all of its files but the classes:
+ * a start that finds its classes in an archive need not look through a jar of some thousand of them for a table. Every class of the new jar is linked once, so that
+ * one which the Java verifier does not take fails the build. Expressions of a serializable or an intersection type are left as they are, and so are classes from
+ * before nests (Java 11).
+ */
+final class SpellOut {
+
+    private static final String FACTORY = "java/lang/invoke/LambdaMetafactory";
+    private static final String JOINER = "java/lang/invoke/StringConcatFactory";
+    private static final char ARGUMENT = '\u0001';
+    private static final char CONSTANT = '\u0002';
+    private static final Type BUILDER = Type.getType(StringBuilder.class);
+    private static final Type STRING = Type.getType(String.class);
+    private static final Type OBJECT = Type.getType(Object.class);
+    private static final String INSTANCE = "INSTANCE";
+
+    private final Map<String, byte[]> entries = new TreeMap<>();
+    private final Map<String, ClassNode> classes = new TreeMap<>();
+    private final List<ClassNode> spelled = new ArrayList<>();
+    private int joined;
+
+    public static void main(String[] args) throws IOException {
+        SpellOut all = new SpellOut();
+        all.read(Path.of(args[0]));
+        List.copyOf(all.classes.values()).forEach(all::spell);
+        all.writeFiles(Path.of(args[2]));
+        Path jar = Path.of(args[1]);
+        Path fresh = jar.resolveSibling(jar.getFileName() + ".tmp");
+        all.write(fresh);
+        int linked = link(fresh, all);
+        Files.move(fresh, jar, StandardCopyOption.REPLACE_EXISTING);
+        System.out.println(all.spelled.size() + " lambdas and " + all.joined + " texts spelled out, " + linked
+                + " classes linked");
+    }
+
+    private void read(Path jar) throws IOException {
+        try (JarFile file = new JarFile(jar.toFile())) {
+            for (var entry : (Iterable<java.util.jar.JarEntry>) file.stream()::iterator) {
+                if (entry.isDirectory()) {
+                    continue;
+                }
+                byte[] bytes = file.getInputStream(entry).readAllBytes();
+                entries.put(entry.getName(), bytes);
+                if (entry.getName().endsWith(".class") && !entry.getName().startsWith("META-INF/")) {
+                    ClassNode node = new ClassNode();
+                    new ClassReader(bytes).accept(node, 0);
+                    if ((node.version & 0xFFFF) >= Opcodes.V11) {
+                        classes.put(node.name, node);
+                    }
+                }
+            }
+        }
+    }
+
+    private void spell(ClassNode host) {
+        int count = spelled.size();
+        for (MethodNode method : List.copyOf(host.methods)) {
+            for (AbstractInsnNode step : method.instructions.toArray()) {
+                if (step instanceof InvokeDynamicInsnNode text && isJoined(text)) {
+                    method.instructions.set(step, joiner(host, text));
+                } else if (step instanceof InvokeDynamicInsnNode lambda && isPlain(lambda, host)) {
+                    String name = host.name + "$$" + (spelled.size() - count + 1);
+                    spelled.add(proxy(name, host, lambda));
+                    boolean captures = Type.getArgumentCount(lambda.desc) > 0;
+                    method.instructions.set(
+                            step,
+                            captures
+                                    ? new MethodInsnNode(Opcodes.INVOKESTATIC, name, "of", lambda.desc, false)
+                                    : new FieldInsnNode(Opcodes.GETSTATIC, name, INSTANCE, "L" + name + ";"));
+                }
+            }
+        }
+    }
+
+    private static boolean isPlain(InvokeDynamicInsnNode lambda, ClassNode host) {
+        if (!lambda.bsm.getOwner().equals(FACTORY) || !lambda.bsm.getName().equals("metafactory")) {
+            return false;
+        }
+        Handle target = (Handle) lambda.bsmArgs[1];
+        return target.getTag() != Opcodes.H_INVOKESPECIAL || target.getOwner().equals(host.name);
+    }
+
+    private static boolean isJoined(InvokeDynamicInsnNode text) {
+        return text.bsm.getOwner().equals(JOINER) && text.bsm.getName().equals("makeConcatWithConstants");
+    }
+
+    /** Adds a method that joins the arguments and the texts between them, in the order of the recipe, and returns the call of it. */
+    private MethodInsnNode joiner(ClassNode host, InvokeDynamicInsnNode text) {
+        boolean inContract = (host.access & Opcodes.ACC_INTERFACE) != 0;
+        Method method = new Method("$join" + joined++, text.desc);
+        int access = ACC_PRIVATE | ACC_STATIC | ACC_SYNTHETIC;
+        GeneratorAdapter code = new GeneratorAdapter(access, method, null, null, host);
+        code.newInstance(BUILDER);
+        code.dup();
+        code.invokeConstructor(BUILDER, new Method("<init>", "()V"));
+        int argument = 0;
+        int constant = 1;
+        StringBuilder between = new StringBuilder();
+        for (char sign : ((String) text.bsmArgs[0]).toCharArray()) {
+            if (sign == CONSTANT) {
+                between.append(text.bsmArgs[constant++]);
+            } else if (sign != ARGUMENT) {
+                between.append(sign);
+            } else {
+                append(code, between);
+                code.loadArg(argument);
+                code.invokeVirtual(
+                        BUILDER,
+                        new Method("append", BUILDER, new Type[] {appended(method.getArgumentTypes()[argument++])}));
+            }
+        }
+        append(code, between);
+        code.invokeVirtual(BUILDER, new Method("toString", "()Ljava/lang/String;"));
+        code.returnValue();
+        code.visitMaxs(3, Type.getArgumentsAndReturnSizes(text.desc) >> 2);
+        code.visitEnd();
+        return new MethodInsnNode(Opcodes.INVOKESTATIC, host.name, method.getName(), text.desc, inContract);
+    }
+
+    private static void append(GeneratorAdapter code, StringBuilder between) {
+        if (!between.isEmpty()) {
+            code.push(between.toString());
+            code.invokeVirtual(BUILDER, new Method("append", BUILDER, new Type[] {STRING}));
+            between.setLength(0);
+        }
+    }
+
+    private static Type appended(Type type) {
+        return switch (type.getSort()) {
+            case Type.BYTE, Type.SHORT -> Type.INT_TYPE;
+            case Type.OBJECT, Type.ARRAY -> type.equals(STRING) ? STRING : OBJECT;
+            default -> type;
+        };
+    }
+
+    private ClassNode proxy(String name, ClassNode host, InvokeDynamicInsnNode lambda) {
+        ClassNode node = new ClassNode();
+        String contract = Type.getReturnType(lambda.desc).getInternalName();
+        node.visit(host.version, ACC_FINAL | ACC_SUPER | ACC_SYNTHETIC, name, null, "java/lang/Object", new String[] {
+            contract
+        });
+        String home = host.nestHostClass == null ? host.name : host.nestHostClass;
+        node.visitNestHost(home);
+        classes.get(home).visitNestMember(name);
+
+        Type self = Type.getObjectType(name);
+        Type[] captured = Type.getArgumentTypes(lambda.desc);
+        for (int i = 0; i < captured.length; i++) {
+            node.visitField(ACC_PRIVATE | ACC_FINAL, "c" + i, captured[i].getDescriptor(), null, null);
+        }
+        Method constructor = new Method("<init>", Type.VOID_TYPE, captured);
+        GeneratorAdapter made = new GeneratorAdapter(ACC_PRIVATE, constructor, null, null, node);
+        made.loadThis();
+        made.invokeConstructor(OBJECT, new Method("<init>", "()V"));
+        for (int i = 0; i < captured.length; i++) {
+            made.loadThis();
+            made.loadArg(i);
+            made.putField(self, "c" + i, captured[i]);
+        }
+        made.returnValue();
+        made.endMethod();
+
+        boolean captures = captured.length > 0;
+        Method entry = captures ? new Method("of", lambda.desc) : new Method("<clinit>", "()V");
+        if (!captures) {
+            node.visitField(ACC_STATIC | ACC_FINAL, INSTANCE, self.getDescriptor(), null, null);
+        }
+        GeneratorAdapter of = new GeneratorAdapter(ACC_STATIC, entry, null, null, node);
+        of.newInstance(self);
+        of.dup();
+        of.loadArgs();
+        of.invokeConstructor(self, constructor);
+        if (!captures) {
+            of.putStatic(self, INSTANCE, self);
+        }
+        of.returnValue();
+        of.endMethod();
+
+        call(node, self, captured, lambda);
+        return node;
+    }
+
+    /** The interface's method: calls the target with what was captured and then what it is given, each as the type that the target wants. */
+    private static void call(ClassNode node, Type self, Type[] captured, InvokeDynamicInsnNode lambda) {
+        Type declared = (Type) lambda.bsmArgs[0];
+        Handle target = (Handle) lambda.bsmArgs[1];
+        Type exact = (Type) lambda.bsmArgs[2];
+        boolean isNew = target.getTag() == Opcodes.H_NEWINVOKESPECIAL;
+        Type owner = Type.getObjectType(target.getOwner());
+        List<Type> wanted = new ArrayList<>();
+        if (!isNew && target.getTag() != Opcodes.H_INVOKESTATIC) {
+            wanted.add(owner);
+        }
+        wanted.addAll(List.of(Type.getArgumentTypes(target.getDesc())));
+
+        Method method = new Method(lambda.name, declared.getDescriptor());
+        GeneratorAdapter code = new GeneratorAdapter(ACC_PUBLIC, method, null, null, node);
+        if (isNew) {
+            code.newInstance(owner);
+            code.dup();
+        }
+        for (int i = 0; i < captured.length; i++) {
+            code.loadThis();
+            code.getField(self, "c" + i, captured[i]);
+        }
+        Type[] given = declared.getArgumentTypes();
+        for (int i = 0; i < given.length; i++) {
+            code.loadArg(i);
+            convert(code, given[i], exact.getArgumentTypes()[i], wanted.get(captured.length + i));
+        }
+        Method called = new Method(target.getName(), target.getDesc());
+        switch (target.getTag()) {
+            case Opcodes.H_NEWINVOKESPECIAL -> code.invokeConstructor(owner, called);
+            case Opcodes.H_INVOKESTATIC ->
+                code.visitMethodInsn(
+                        Opcodes.INVOKESTATIC,
+                        target.getOwner(),
+                        target.getName(),
+                        target.getDesc(),
+                        target.isInterface());
+            default ->
+                code.visitMethodInsn(
+                        target.isInterface() ? Opcodes.INVOKEINTERFACE : Opcodes.INVOKEVIRTUAL,
+                        target.getOwner(),
+                        target.getName(),
+                        target.getDesc(),
+                        target.isInterface());
+        }
+        giveBack(code, isNew ? owner : called.getReturnType(), declared.getReturnType(), exact.getReturnType());
+        code.returnValue();
+        code.endMethod();
+    }
+
+    private static void giveBack(GeneratorAdapter code, Type has, Type wants, Type exact) {
+        if (wants.getSort() != Type.VOID) {
+            convert(code, has, isPrimitive(has) ? has : exact.getSort() == Type.VOID ? has : exact, wants);
+        } else if (has.getSize() == 2) {
+            code.pop2();
+        } else if (has.getSize() == 1) {
+            code.pop();
+        }
+    }
+
+    private static void convert(GeneratorAdapter code, Type has, Type exact, Type wants) {
+        if (isPrimitive(has)) {
+            if (isPrimitive(wants)) {
+                code.cast(has, wants);
+            } else {
+                code.valueOf(has);
+            }
+            return;
+        }
+        Type known = has;
+        if (!isPrimitive(exact) && !exact.equals(has) && !exact.equals(OBJECT)) {
+            code.checkCast(exact);
+            known = exact;
+        }
+        if (isPrimitive(wants)) {
+            Type inside = boxed(known);
+            if (isPrimitive(inside)) {
+                code.unbox(inside);
+                code.cast(inside, wants);
+            } else {
+                code.unbox(wants);
+            }
+        } else if (!wants.equals(known) && !wants.equals(OBJECT)) {
+            code.checkCast(wants);
+        }
+    }
+
+    private static boolean isPrimitive(Type type) {
+        return type.getSort() != Type.OBJECT && type.getSort() != Type.ARRAY;
+    }
+
+    /** The primitive type in a box, or the type itself. */
+    private static Type boxed(Type type) {
+        return switch (type.getClassName()) {
+            case "java.lang.Boolean" -> Type.BOOLEAN_TYPE;
+            case "java.lang.Character" -> Type.CHAR_TYPE;
+            case "java.lang.Byte" -> Type.BYTE_TYPE;
+            case "java.lang.Short" -> Type.SHORT_TYPE;
+            case "java.lang.Integer" -> Type.INT_TYPE;
+            case "java.lang.Long" -> Type.LONG_TYPE;
+            case "java.lang.Float" -> Type.FLOAT_TYPE;
+            case "java.lang.Double" -> Type.DOUBLE_TYPE;
+            default -> type;
+        };
+    }
+
+    private void write(Path jar) throws IOException {
+        for (ClassNode node : classes.values()) {
+            entries.put(node.name + ".class", bytes(node, 0));
+        }
+        for (ClassNode node : spelled) {
+            entries.put(node.name + ".class", bytes(node, ClassWriter.COMPUTE_MAXS));
+        }
+        try (OutputStream file = Files.newOutputStream(jar);
+                ZipOutputStream out = new ZipOutputStream(file)) {
+            out.setLevel(Deflater.BEST_COMPRESSION);
+            put(out, JarFile.MANIFEST_NAME, entries.remove(JarFile.MANIFEST_NAME));
+            for (Map.Entry<String, byte[]> entry : entries.entrySet()) {
+                put(out, entry.getKey(), entry.getValue());
+            }
+        }
+    }
+
+    private void writeFiles(Path jar) throws IOException {
+        try (OutputStream file = Files.newOutputStream(jar);
+                ZipOutputStream out = new ZipOutputStream(file)) {
+            for (Map.Entry<String, byte[]> entry : entries.entrySet()) {
+                String name = entry.getKey();
+                if (!name.endsWith(".class") && (!name.startsWith("META-INF/") || name.startsWith("META-INF/jline/"))) {
+                    put(out, name, entry.getValue());
+                }
+            }
+        }
+    }
+
+    private static void put(ZipOutputStream out, String name, byte[] bytes) throws IOException {
+        ZipEntry entry = new ZipEntry(name);
+        entry.setTimeLocal(java.time.LocalDateTime.of(1980, 2, 1, 0, 0)); // the same bytes whenever it is built
+        out.putNextEntry(entry);
+        out.write(bytes);
+        out.closeEntry();
+    }
+
+    private static byte[] bytes(ClassNode node, int flags) {
+        ClassWriter writer = new ClassWriter(flags);
+        node.accept(writer);
+        return writer.toByteArray();
+    }
+
+    /** Links the classes that were touched: asking for the methods of a class verifies it. */
+    private static int link(Path jar, SpellOut all) throws IOException {
+        int linked = 0;
+        ClassLoader above = ClassLoader.getPlatformClassLoader();
+        try (URLClassLoader loader = new URLClassLoader(new URL[] {jar.toUri().toURL()}, above)) {
+            List<ClassNode> touched = new ArrayList<>(all.classes.values());
+            touched.addAll(all.spelled);
+            for (ClassNode node : touched) {
+                try {
+                    Class.forName(node.name.replace('/', '.'), false, loader).getDeclaredMethods();
+                    linked++;
+                } catch (NoClassDefFoundError | ClassNotFoundException absent) {
+                    // an optional dependency of a library, which is not in the jar either before or after
+                }
+            }
+        }
+        return linked;
+    }
+}
