@@ -4,12 +4,16 @@ import drivetrain.report.text.Line.Span;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Words set into lines: broken at spaces, but not between a number and its unit; a word wider than a line goes on in the next line. */
 final class Flow {
 
     private static final Pattern NUMBER = Pattern.compile("\\(?[+-]?[0-9]+(?:\\.[0-9]+)?");
+
+    /** Words with which a unit of two words begins, such as {@code US gal}. */
+    private static final Set<String> UNIT_STARTS = Set.of("US", "imp");
 
     private final int width;
     private final int hang;
@@ -46,10 +50,14 @@ final class Flow {
 
     private void put(Span span) {
         String number = "";
+        String start = "";
         for (String word : span.text().split(" ", -1)) {
-            if (!number.isEmpty()) {
-                putTogether(span.style(), number, word);
+            if (!number.isEmpty() && start.isEmpty() && UNIT_STARTS.contains(word)) {
+                start = word + " ";
+            } else if (!number.isEmpty()) {
+                putTogether(span.style(), number, start + word);
                 number = "";
+                start = "";
             } else if (NUMBER.matcher(word).matches()) {
                 number = word;
             } else if (!word.isEmpty()) {
@@ -57,7 +65,7 @@ final class Flow {
             }
         }
         if (!number.isEmpty()) {
-            put(span.style(), number);
+            putTogether(span.style(), number, start.strip());
         }
     }
 

@@ -29,6 +29,13 @@ class FlowTest {
     }
 
     @Test
+    void keepsAUnitOfTwoWordsTogether() {
+        assertThat(text(14, "", 0, "burns 11.9 US gal/h now")).isEqualTo("burns\n11.9 US gal/h\nnow\n");
+        assertThat(text(12, "", 0, "it holds 20 imp gal")).isEqualTo("it holds\n20 imp gal\n");
+        assertThat(text(20, "", 0, "sold in 1974 US")).isEqualTo("sold in 1974 US\n");
+    }
+
+    @Test
     void separatesANumberFromAUnitThatFitsNoLine() {
         assertThat(text(8, "", 0, "at 12345 kilowatts")).isEqualTo("at 12345\nkilowatt\ns\n");
     }
