@@ -130,8 +130,8 @@ final class FactorSearch {
         if (aimedAt.isPresent()) {
             String problem = aimedAt.get().why().problem();
             int question = problem.indexOf(':');
-            return refusal("the " + lever.meaning() + " that gives it, some " + aimed(aimedAt.get().x()) + ", "
-                    + (question < 0 ? problem : problem.substring(0, question)));
+            return refusal("the " + lever.meaning() + " that gives it, some "
+                    + aimed(aimedAt.get().x()) + ", " + (question < 0 ? problem : problem.substring(0, question)));
         }
         return refusal("no " + lever.meaning() + " gives it; whatever that is, the " + measure.word()
                 + " stays between " + shown(least) + " and " + shown(greatest));

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import drivetrain.repl.Trial;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.provider.ValueSource;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class CompareCommandsTest {
 
@@ -160,7 +160,8 @@ class CompareCommandsTest {
 
     @Test
     void readsTolerancesOfCurvesAndAngles() {
-        assertThat(Trial.of("open demo", "tolerance angles 0.5 deg and torque curve 3 %").out())
+        assertThat(Trial.of("open demo", "tolerance angles 0.5 deg and torque curve 3 %")
+                        .out())
                 .contains("angles read on the rear shaft line within 0.50 deg", "torque at each measured point");
         assertThat(Trial.of("open demo", "tolerance tire -3 %").err())
                 .contains("tolerance \"-3 %\"", "counts both ways", "without a sign");

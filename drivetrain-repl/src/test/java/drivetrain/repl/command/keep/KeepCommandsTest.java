@@ -123,8 +123,9 @@ class KeepCommandsTest {
             assertThat(Trial.of("help " + topic.word()).out()).startsWith(topic.heading());
             assertThat(Trial.of(topic.word()).err()).contains("is not known here");
         }
-        for (String word :
-                all.substring(all.indexOf("choosing"), all.indexOf("\"help")).replace("what if", "what").split("[\\s,]+")) {
+        for (String word : all.substring(all.indexOf("choosing"), all.indexOf("\"help"))
+                .replace("what if", "what")
+                .split("[\\s,]+")) {
             assertThat(Trial.of("help " + word).status()).as(word).isZero();
         }
     }
