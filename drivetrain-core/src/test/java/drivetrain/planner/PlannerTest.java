@@ -219,4 +219,31 @@ class PlannerTest {
                         .passing())
                 .isEqualTo(6);
     }
+
+    /** A formula that takes long is asked for no combination more once the search is given up, however long the row is. */
+    @Test
+    void givesASlowFormulaUpBetweenTwoCombinations() {
+        AtomicInteger asked = new AtomicInteger();
+        Watch afterThree = new Watch() {
+            @Override
+            public boolean isCanceled() {
+                return asked.get() >= 3;
+            }
+
+            @Override
+            public void progress(double fraction) {}
+        };
+        Visited slow = Visited.of(
+                RowFormula.each(x -> {
+                    asked.incrementAndGet();
+                    return x[0] + 2.0 * x[1] + 1.0;
+                }),
+                Column.ofIndices(0, 2000),
+                Column.ofIndices(1, 2));
+        Query query = new Query(
+                List.of(2000, 2), List.of(Constraint.atLeast(slow, 10.0)), List.of(Objective.lowest(slow, 1.0)), 5);
+        assertThatThrownBy(() -> Planner.on(1).select(query, afterThree)).isInstanceOf(CancellationException.class);
+        assertThat(asked).hasValue(3);
+        assertThat(Planner.on(1).select(query, Watch.PATIENT).passing()).isEqualTo(4000 - 9 - 7);
+    }
 }

@@ -20,6 +20,7 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -142,8 +143,9 @@ class RoadWorkedExamplesTest {
     }
 
     /**
-     * Plausibility: a vehicle that puts 70 % of its stated power on the road from the launch on, with a driver, grip of 0.55 of its weight and the drag area of a car. The
-     * band is what the data shows: the median of stated over computed time within 8 % of one, nine in ten within 15 %.
+     * Plausibility: a vehicle that puts 70 % of its stated power on the road from the launch on, with two shifts of half a second, a driver, grip of 0.55 of its weight and the
+     * drag area of a car; all of that is common practice, no source. The band was chosen after the data was seen, and is what it shows: the median of stated over
+     * computed time within 8 % of one (it is 0.985), nine in ten within 15 %.
      */
     @Test
     void liesWithinTheBandOfRoadTestsOverAQuarterMile() {
@@ -159,8 +161,11 @@ class RoadWorkedExamplesTest {
     }
 
     /**
-     * Plausibility as above, from rest to 60 mph. These cars take longer than the bare force balance says, by 18 % in the median: launch, shifts and a power band that is not used
-     * throughout are not in it. The data scatters more: nine in ten within 40 %.
+     * Plausibility as above, from rest to 60 mph. The band was chosen after the data was seen: a first one, of 8 % and 15 % without shifts, did not hold. Without shifts
+     * the median is 1.18, with the two shifts 1.07, and the quarter mile stays where it was: the shifts explain more than half of the difference. The rest is not
+     * explained: gross and net powers stand side by side in the data, and no engine gives its peak power throughout a gear, for which a factor of 0.85 would lead to 0.91.
+     * One car in ten lies some 20 % off the median or more, which is why nine in ten are only asked to lie within 35 % of one. Nothing in the library was changed
+     * for it.
      */
     @Test
     void liesWithinTheBandOfRoadTestsToSixtyMph() {
@@ -172,7 +177,7 @@ class RoadWorkedExamplesTest {
                                 .si())
                 .sorted()
                 .toArray();
-        assertBand(ratios, 0.20, 0.40);
+        assertBand(ratios, 0.10, 0.35);
     }
 
     private static void assertBand(double[] ratios, double ofMedian, double ofNineInTen) {
@@ -189,12 +194,11 @@ class RoadWorkedExamplesTest {
         double watts = 0.70 * Power.ofHorsepower(horsepower).si();
         RoadLoad load = RoadLoad.level(mass, Surface.parse("asphalt"), Area.ofSquareMeters(0.9), Roads.AIR);
         Force grip = Force.ofNewtons(0.55 * mass.si() * RoadLoad.GRAVITY);
-        return new Plan(
-                List.of(new Gear(Roads.power("all", watts, 2.0, 90.0), mass.times(1.05), Roads.speed(90.0))),
-                load,
-                grip,
-                Time.ofSeconds(0.0),
-                mass);
+        List<Gear> gears = new ArrayList<>();
+        for (double end : new double[] {16.0, 26.0, 90.0}) {
+            gears.add(new Gear(Roads.power("to " + end, watts, 2.0, end), mass.times(1.05), Roads.speed(end)));
+        }
+        return new Plan(gears, load, grip, Time.ofSeconds(0.5), mass);
     }
 
     private static Plan single(ForceCurve curve, double mass, RoadLoad load) {

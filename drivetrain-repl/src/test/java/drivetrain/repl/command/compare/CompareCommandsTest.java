@@ -148,4 +148,22 @@ class CompareCommandsTest {
     void refusesASentenceInAnotherOrder(String line) {
         assertThat(Trial.of("open demo", line).err()).contains("stands too late in the sentence");
     }
+
+    @Test
+    void saysHowLongItWouldAskForEveryPackage() {
+        String line = "sweep axle 3.07..5.38 step 0.001 and transfer 1.00 1.96..4.70 step 0.001 and transmission all "
+                + "where load margin at least 0 % best 3 by load margin";
+        Trial trial = Trial.of("open demo", line);
+        assertThat(trial.status()).isEqualTo(1);
+        assertThat(trial.err()).contains("packages would take", "or --yes at the end of the line");
+    }
+
+    @Test
+    void readsTolerancesOfCurvesAndAngles() {
+        assertThat(Trial.of("open demo", "tolerance angles 0.5 deg and torque curve 3 %")
+                        .out())
+                .contains("angles read on the rear shaft line within 0.50 deg", "torque at each measured point");
+        assertThat(Trial.of("open demo", "tolerance tire -3 %").err())
+                .contains("tolerance \"-3 %\"", "counts both ways", "without a sign");
+    }
 }

@@ -53,4 +53,17 @@ class SweepWatchTest {
         assertThat(SweepWatch.words(7200.0)).isEqualTo("2 h");
         assertThat(SweepWatch.words(1e6)).isEqualTo("12 days");
     }
+
+    @Test
+    void stopsWhatIsExpectedToTakeLongUnlessConfirmed() {
+        SweepWatch watch = new SweepWatch(now::get, line -> {}, false);
+        SweepWatch confirmed = new SweepWatch(now::get, line -> {}, true);
+        watch.expect(5.0);
+        assertThat(watch.isCanceled()).isFalse();
+        watch.expect(1.3e8);
+        confirmed.expect(1.3e8);
+        assertThat(watch.isCanceled()).isTrue();
+        assertThat(SweepWatch.words(watch.expected())).isEqualTo("4 years");
+        assertThat(confirmed.isCanceled()).isFalse();
+    }
 }
