@@ -1,21 +1,17 @@
-import static org.objectweb.asm.Opcodes.ACC_FINAL;
-import static org.objectweb.asm.Opcodes.ACC_PRIVATE;
-import static org.objectweb.asm.Opcodes.ACC_PUBLIC;
-import static org.objectweb.asm.Opcodes.ACC_STATIC;
-import static org.objectweb.asm.Opcodes.ACC_SUPER;
-import static org.objectweb.asm.Opcodes.ACC_SYNTHETIC;
-
 import java.io.IOException;
-import java.io.OutputStream;
 import java.net.URL;
 import java.net.URLClassLoader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.jar.JarEntry;
 import java.util.jar.JarFile;
 import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
@@ -57,7 +53,16 @@ final class SpellOut {
     private static final Type OBJECT = Type.getType(Object.class);
     private static final String INSTANCE = "INSTANCE";
 
-    private final Map<String, byte[]> entries = new TreeMap<>();
+    private static final Map<String, Type> BOXES = Map.of(
+            "java.lang.Boolean", Type.BOOLEAN_TYPE, "java.lang.Character", Type.CHAR_TYPE,
+            "java.lang.Byte", Type.BYTE_TYPE, "java.lang.Short", Type.SHORT_TYPE,
+            "java.lang.Integer", Type.INT_TYPE, "java.lang.Long", Type.LONG_TYPE,
+            "java.lang.Float", Type.FLOAT_TYPE, "java.lang.Double", Type.DOUBLE_TYPE);
+
+    /** The files of the jar by name, its manifest first. */
+    private final Map<String, byte[]> entries = new TreeMap<>(Comparator.comparing(
+                    (String name) -> !name.equals(JarFile.MANIFEST_NAME))
+            .thenComparing(Comparator.naturalOrder()));
     private final Map<String, ClassNode> classes = new TreeMap<>();
     private final List<ClassNode> spelled = new ArrayList<>();
     private int joined;
@@ -72,16 +77,12 @@ final class SpellOut {
         all.write(fresh);
         int linked = link(fresh, all);
         Files.move(fresh, jar, StandardCopyOption.REPLACE_EXISTING);
-        System.out.println(all.spelled.size() + " lambdas and " + all.joined + " texts spelled out, " + linked
-                + " classes linked");
+        System.out.printf("%d lambdas and %d texts spelled out, %d classes linked%n", all.spelled.size(), all.joined, linked);
     }
 
     private void read(Path jar) throws IOException {
         try (JarFile file = new JarFile(jar.toFile())) {
-            for (var entry : (Iterable<java.util.jar.JarEntry>) file.stream()::iterator) {
-                if (entry.isDirectory()) {
-                    continue;
-                }
+            for (var entry : (Iterable<JarEntry>) file.stream().filter(entry -> !entry.isDirectory())::iterator) {
                 byte[] bytes = file.getInputStream(entry).readAllBytes();
                 entries.put(entry.getName(), bytes);
                 if (entry.getName().endsWith(".class") && !entry.getName().startsWith("META-INF/")) {
@@ -131,7 +132,7 @@ final class SpellOut {
     private MethodInsnNode joiner(ClassNode host, InvokeDynamicInsnNode text) {
         boolean inContract = (host.access & Opcodes.ACC_INTERFACE) != 0;
         Method method = new Method("$join" + joined++, text.desc);
-        int access = ACC_PRIVATE | ACC_STATIC | ACC_SYNTHETIC;
+        int access = Opcodes.ACC_PRIVATE | Opcodes.ACC_STATIC | Opcodes.ACC_SYNTHETIC;
         GeneratorAdapter code = new GeneratorAdapter(access, method, null, null, host);
         code.newInstance(BUILDER);
         code.dup();
@@ -147,9 +148,8 @@ final class SpellOut {
             } else {
                 append(code, between);
                 code.loadArg(argument);
-                code.invokeVirtual(
-                        BUILDER,
-                        new Method("append", BUILDER, new Type[] {appended(method.getArgumentTypes()[argument++])}));
+                Type given = appended(method.getArgumentTypes()[argument++]);
+                code.invokeVirtual(BUILDER, new Method("append", BUILDER, new Type[] {given}));
             }
         }
         append(code, between);
@@ -179,9 +179,8 @@ final class SpellOut {
     private ClassNode proxy(String name, ClassNode host, InvokeDynamicInsnNode lambda) {
         ClassNode node = new ClassNode();
         String contract = Type.getReturnType(lambda.desc).getInternalName();
-        node.visit(host.version, ACC_FINAL | ACC_SUPER | ACC_SYNTHETIC, name, null, "java/lang/Object", new String[] {
-            contract
-        });
+        int kind = Opcodes.ACC_FINAL | Opcodes.ACC_SUPER | Opcodes.ACC_SYNTHETIC;
+        node.visit(host.version, kind, name, null, "java/lang/Object", new String[] {contract});
         String home = host.nestHostClass == null ? host.name : host.nestHostClass;
         node.visitNestHost(home);
         classes.get(home).visitNestMember(name);
@@ -189,10 +188,10 @@ final class SpellOut {
         Type self = Type.getObjectType(name);
         Type[] captured = Type.getArgumentTypes(lambda.desc);
         for (int i = 0; i < captured.length; i++) {
-            node.visitField(ACC_PRIVATE | ACC_FINAL, "c" + i, captured[i].getDescriptor(), null, null);
+            node.visitField(Opcodes.ACC_PRIVATE | Opcodes.ACC_FINAL, "c" + i, captured[i].getDescriptor(), null, null);
         }
         Method constructor = new Method("<init>", Type.VOID_TYPE, captured);
-        GeneratorAdapter made = new GeneratorAdapter(ACC_PRIVATE, constructor, null, null, node);
+        GeneratorAdapter made = new GeneratorAdapter(Opcodes.ACC_PRIVATE, constructor, null, null, node);
         made.loadThis();
         made.invokeConstructor(OBJECT, new Method("<init>", "()V"));
         for (int i = 0; i < captured.length; i++) {
@@ -206,9 +205,9 @@ final class SpellOut {
         boolean captures = captured.length > 0;
         Method entry = captures ? new Method("of", lambda.desc) : new Method("<clinit>", "()V");
         if (!captures) {
-            node.visitField(ACC_STATIC | ACC_FINAL, INSTANCE, self.getDescriptor(), null, null);
+            node.visitField(Opcodes.ACC_STATIC | Opcodes.ACC_FINAL, INSTANCE, self.getDescriptor(), null, null);
         }
-        GeneratorAdapter of = new GeneratorAdapter(ACC_STATIC, entry, null, null, node);
+        GeneratorAdapter of = new GeneratorAdapter(Opcodes.ACC_STATIC, entry, null, null, node);
         of.newInstance(self);
         of.dup();
         of.loadArgs();
@@ -237,7 +236,7 @@ final class SpellOut {
         wanted.addAll(List.of(Type.getArgumentTypes(target.getDesc())));
 
         Method method = new Method(lambda.name, declared.getDescriptor());
-        GeneratorAdapter code = new GeneratorAdapter(ACC_PUBLIC, method, null, null, node);
+        GeneratorAdapter code = new GeneratorAdapter(Opcodes.ACC_PUBLIC, method, null, null, node);
         if (isNew) {
             code.newInstance(owner);
             code.dup();
@@ -252,22 +251,12 @@ final class SpellOut {
             convert(code, given[i], exact.getArgumentTypes()[i], wanted.get(captured.length + i));
         }
         Method called = new Method(target.getName(), target.getDesc());
-        switch (target.getTag()) {
-            case Opcodes.H_NEWINVOKESPECIAL -> code.invokeConstructor(owner, called);
-            case Opcodes.H_INVOKESTATIC ->
-                code.visitMethodInsn(
-                        Opcodes.INVOKESTATIC,
-                        target.getOwner(),
-                        target.getName(),
-                        target.getDesc(),
-                        target.isInterface());
-            default ->
-                code.visitMethodInsn(
-                        target.isInterface() ? Opcodes.INVOKEINTERFACE : Opcodes.INVOKEVIRTUAL,
-                        target.getOwner(),
-                        target.getName(),
-                        target.getDesc(),
-                        target.isInterface());
+        int way = target.isInterface() ? Opcodes.INVOKEINTERFACE : Opcodes.INVOKEVIRTUAL;
+        if (isNew) {
+            code.invokeConstructor(owner, called);
+        } else {
+            way = target.getTag() == Opcodes.H_INVOKESTATIC ? Opcodes.INVOKESTATIC : way;
+            code.visitMethodInsn(way, target.getOwner(), target.getName(), target.getDesc(), target.isInterface());
         }
         giveBack(code, isNew ? owner : called.getReturnType(), declared.getReturnType(), exact.getReturnType());
         code.returnValue();
@@ -299,7 +288,7 @@ final class SpellOut {
             known = exact;
         }
         if (isPrimitive(wants)) {
-            Type inside = boxed(known);
+            Type inside = BOXES.getOrDefault(known.getClassName(), known);
             if (isPrimitive(inside)) {
                 code.unbox(inside);
                 code.cast(inside, wants);
@@ -315,60 +304,34 @@ final class SpellOut {
         return type.getSort() != Type.OBJECT && type.getSort() != Type.ARRAY;
     }
 
-    /** The primitive type in a box, or the type itself. */
-    private static Type boxed(Type type) {
-        return switch (type.getClassName()) {
-            case "java.lang.Boolean" -> Type.BOOLEAN_TYPE;
-            case "java.lang.Character" -> Type.CHAR_TYPE;
-            case "java.lang.Byte" -> Type.BYTE_TYPE;
-            case "java.lang.Short" -> Type.SHORT_TYPE;
-            case "java.lang.Integer" -> Type.INT_TYPE;
-            case "java.lang.Long" -> Type.LONG_TYPE;
-            case "java.lang.Float" -> Type.FLOAT_TYPE;
-            case "java.lang.Double" -> Type.DOUBLE_TYPE;
-            default -> type;
-        };
-    }
-
     private void write(Path jar) throws IOException {
-        for (ClassNode node : classes.values()) {
-            entries.put(node.name + ".class", bytes(node, 0));
-        }
-        for (ClassNode node : spelled) {
-            entries.put(node.name + ".class", bytes(node, ClassWriter.COMPUTE_MAXS));
-        }
-        try (OutputStream file = Files.newOutputStream(jar);
-                ZipOutputStream out = new ZipOutputStream(file)) {
-            out.setLevel(Deflater.BEST_COMPRESSION);
-            put(out, JarFile.MANIFEST_NAME, entries.remove(JarFile.MANIFEST_NAME));
-            for (Map.Entry<String, byte[]> entry : entries.entrySet()) {
-                put(out, entry.getKey(), entry.getValue());
-            }
-        }
+        classes.values().forEach(node -> entries.put(node.name + ".class", bytes(node, 0)));
+        spelled.forEach(node -> entries.put(node.name + ".class", bytes(node, ClassWriter.COMPUTE_MAXS)));
+        write(jar, name -> true);
     }
 
     private void writeFiles(Path jar) throws IOException {
-        try (OutputStream file = Files.newOutputStream(jar);
-                ZipOutputStream out = new ZipOutputStream(file)) {
-            for (Map.Entry<String, byte[]> entry : entries.entrySet()) {
-                String name = entry.getKey();
-                if (!name.endsWith(".class") && (!name.startsWith("META-INF/") || name.startsWith("META-INF/jline/"))) {
-                    put(out, name, entry.getValue());
+        write(jar, name -> !name.endsWith(".class") && (!name.startsWith("META-INF/") || name.startsWith("META-INF/jline/")));
+    }
+
+    private void write(Path jar, Predicate<String> chosen) throws IOException {
+        try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(jar))) {
+            out.setLevel(Deflater.BEST_COMPRESSION);
+            for (String name : entries.keySet()) {
+                if (chosen.test(name)) {
+                    ZipEntry entry = new ZipEntry(name);
+                    entry.setTimeLocal(LocalDateTime.of(1980, 2, 1, 0, 0)); // the same bytes whenever it is built
+                    out.putNextEntry(entry);
+                    out.write(entries.get(name));
+                    out.closeEntry();
                 }
             }
         }
     }
 
-    private static void put(ZipOutputStream out, String name, byte[] bytes) throws IOException {
-        ZipEntry entry = new ZipEntry(name);
-        entry.setTimeLocal(java.time.LocalDateTime.of(1980, 2, 1, 0, 0)); // the same bytes whenever it is built
-        out.putNextEntry(entry);
-        out.write(bytes);
-        out.closeEntry();
-    }
-
     private static byte[] bytes(ClassNode node, int flags) {
         ClassWriter writer = new ClassWriter(flags);
+        node.methods.forEach(method -> method.localVariables = null); // for a debugger only; line numbers stay
         node.accept(writer);
         return writer.toByteArray();
     }

@@ -32,9 +32,11 @@ record Numeral(String text, Form form, double value, int end) {
 
     /** Reads the number that stands at an index; empty if none does. */
     static Optional<Numeral> at(int start, String text) {
-        Matcher fraction = FRACTION.matcher(text).region(start, text.length());
-        if (fraction.lookingAt()) {
-            return Optional.of(ofFraction(fraction));
+        if (text.indexOf('/', start) > 0) {
+            Matcher fraction = FRACTION.matcher(text).region(start, text.length());
+            if (fraction.lookingAt()) {
+                return Optional.of(ofFraction(fraction));
+            }
         }
         Matcher decimal = DECIMAL.matcher(text).region(start, text.length());
         if (decimal.lookingAt()) {

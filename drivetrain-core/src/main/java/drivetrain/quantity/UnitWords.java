@@ -54,6 +54,10 @@ final class UnitWords<Q extends Quantity<Q>> {
     }
 
     Optional<Unit<Q>> find(String text) {
+        Unit<Q> plain = exact.get(text);
+        if (plain != null) {
+            return Optional.of(plain);
+        }
         String word = tidy(text);
         Unit<Q> found = exact.get(word);
         if (found != null) {
@@ -74,6 +78,13 @@ final class UnitWords<Q extends Quantity<Q>> {
 
     /** Returns the index of the first character from an index on that is no blank. */
     static int skipBlanks(String text, int from) {
+        int at = from;
+        while (at < text.length() && text.charAt(at) == ' ') {
+            at++;
+        }
+        if (at == text.length() || (text.charAt(at) > ' ' && text.charAt(at) < 0x7F)) {
+            return at;
+        }
         Matcher blanks = BLANKS.matcher(text).region(from, text.length());
         return blanks.lookingAt() ? blanks.end() : from;
     }
