@@ -163,7 +163,7 @@ public record PartLoad(
     private String statement(Verdict verdict) {
         String by = limit().equals(Optional.of(Limit.SLIP))
                 ? "the tires slip first; a smaller tire, less axle load or looser ground lowers it"
-                : "the engine sets it; a taller low range, taller first gear or less torque lowers it";
+                : "the engine sets it; less torque lowers it, and so does a taller gear between engine and part";
         return switch (verdict) {
             case EXCEEDED -> "the part can be loaded beyond its rating and may break: " + by;
             case MARGINAL -> "the part comes close to its rating: " + by;
