@@ -76,7 +76,14 @@ public final class MeasureWords {
 
     private static Speed speed(String words, int from) {
         try {
-            return Speed.parse(words.substring(from));
+            Speed speed = Speed.parse(words.substring(from));
+            if (!(speed.si() > 0.0)) {
+                throw Refusal.of("road speed", words.substring(from), "must be greater than zero")
+                        .allowing("a speed above zero, such as 65 mph")
+                        .at(0)
+                        .asException();
+            }
+            return speed;
         } catch (RefusedException refused) {
             Refusal why = refused.refusal();
             throw Refusal.of(why.subject(), words, why.problem())

@@ -169,7 +169,7 @@ final class TransmissionText {
 
     private double readStall() {
         int position = literal.position();
-        double ratio = literal.number("a stall torque ratio from 1 to 5, such as 2.0,");
+        double ratio = literal.number("a stall torque ratio from 1 to 5 such as 2.0");
         if (!Converter.allowsStallRatio(ratio)) {
             throw literal.refusal("has a stall torque ratio outside 1 to 5", position);
         }
