@@ -1,4 +1,5 @@
 import java.io.IOException;
+import java.lang.invoke.MethodType;
 import java.net.URL;
 import java.net.URLClassLoader;
 import java.nio.file.Files;
@@ -13,6 +14,7 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.jar.JarEntry;
 import java.util.jar.JarFile;
+import java.util.stream.Collectors;
 import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -53,16 +55,26 @@ final class SpellOut {
     private static final Type OBJECT = Type.getType(Object.class);
     private static final String INSTANCE = "INSTANCE";
 
-    private static final Map<String, Type> BOXES = Map.of(
-            "java.lang.Boolean", Type.BOOLEAN_TYPE, "java.lang.Character", Type.CHAR_TYPE,
-            "java.lang.Byte", Type.BYTE_TYPE, "java.lang.Short", Type.SHORT_TYPE,
-            "java.lang.Integer", Type.INT_TYPE, "java.lang.Long", Type.LONG_TYPE,
-            "java.lang.Float", Type.FLOAT_TYPE, "java.lang.Double", Type.DOUBLE_TYPE);
+    /** The primitive types by the names of their boxes. */
+    private static final Map<String, Type> BOXES = List.of(
+                    Boolean.class,
+                    Character.class,
+                    Byte.class,
+                    Short.class,
+                    Integer.class,
+                    Long.class,
+                    Float.class,
+                    Double.class)
+            .stream()
+            .collect(Collectors.toMap(
+                    Class::getName,
+                    box -> Type.getType(MethodType.methodType(box).unwrap().returnType())));
 
     /** The files of the jar by name, its manifest first. */
-    private final Map<String, byte[]> entries = new TreeMap<>(Comparator.comparing(
-                    (String name) -> !name.equals(JarFile.MANIFEST_NAME))
-            .thenComparing(Comparator.naturalOrder()));
+    private final Map<String, byte[]> entries =
+            new TreeMap<>(Comparator.comparing((String name) -> !name.equals(JarFile.MANIFEST_NAME))
+                    .thenComparing(Comparator.naturalOrder()));
+
     private final Map<String, ClassNode> classes = new TreeMap<>();
     private final List<ClassNode> spelled = new ArrayList<>();
     private int joined;
@@ -77,7 +89,8 @@ final class SpellOut {
         all.write(fresh);
         int linked = link(fresh, all);
         Files.move(fresh, jar, StandardCopyOption.REPLACE_EXISTING);
-        System.out.printf("%d lambdas and %d texts spelled out, %d classes linked%n", all.spelled.size(), all.joined, linked);
+        System.out.printf(
+                "%d lambdas and %d texts spelled out, %d classes linked%n", all.spelled.size(), all.joined, linked);
     }
 
     private void read(Path jar) throws IOException {
@@ -311,7 +324,10 @@ final class SpellOut {
     }
 
     private void writeFiles(Path jar) throws IOException {
-        write(jar, name -> !name.endsWith(".class") && (!name.startsWith("META-INF/") || name.startsWith("META-INF/jline/")));
+        write(
+                jar,
+                name -> !name.endsWith(".class")
+                        && (!name.startsWith("META-INF/") || name.startsWith("META-INF/jline/")));
     }
 
     private void write(Path jar, Predicate<String> chosen) throws IOException {
