@@ -18,12 +18,21 @@ public final class VisibleText {
      * @return the text itself if all of it can be seen, else a copy with escapes
      */
     public static String of(String text) {
-        if (text.chars().allMatch(sign -> sign >= ' ' && sign <= '~')) {
+        if (isPlain(text)) {
             return text;
         }
         StringBuilder visible = new StringBuilder(text.length() + 16);
         text.codePoints().forEach(sign -> append(visible, sign));
         return text.contentEquals(visible) ? text : visible.toString();
+    }
+
+    private static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) < ' ' || text.charAt(i) > '~') {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static void append(StringBuilder visible, int sign) {

@@ -24,7 +24,13 @@ final class DisplayWidth {
     private DisplayWidth() {}
 
     static int of(String text) {
-        return text.codePoints().map(DisplayWidth::of).sum();
+        int columns = 0;
+        for (int index = 0; index < text.length(); ) {
+            int sign = text.codePointAt(index);
+            columns += of(sign);
+            index += Character.charCount(sign);
+        }
+        return columns;
     }
 
     static int of(int sign) {

@@ -12,6 +12,8 @@ final class Flow {
 
     private static final Pattern NUMBER = Pattern.compile("\\(?[+-]?[0-9]+(?:\\.[0-9]+)?");
 
+    private static final int UNLIMITED = Integer.MAX_VALUE;
+
     /** Words with which a unit of two words begins, such as {@code US gal}. */
     private static final Set<String> UNIT_STARTS = Set.of("US", "imp");
 
@@ -36,7 +38,7 @@ final class Flow {
      * @param words pieces of text, set apart by spaces
      */
     static List<Line> of(OptionalInt width, List<Span> lead, int hang, List<Span> words) {
-        Flow flow = new Flow(width.orElse(Integer.MAX_VALUE), hang);
+        Flow flow = new Flow(width.orElse(UNLIMITED), hang);
         for (Span span : lead) {
             flow.spans.add(span);
             flow.used += DisplayWidth.of(span.text());
@@ -49,6 +51,10 @@ final class Flow {
     }
 
     private void put(Span span) {
+        if (width == UNLIMITED) {
+            putWhole(span);
+            return;
+        }
         String number = "";
         String start = "";
         for (String word : span.text().split(" ", -1)) {
@@ -66,6 +72,22 @@ final class Flow {
         }
         if (!number.isEmpty()) {
             putTogether(span.style(), number, start.strip());
+        }
+    }
+
+    /** On a line without an end nothing is broken: the words stand as they are, one blank apart. */
+    private void putWhole(Span span) {
+        StringBuilder words = new StringBuilder();
+        for (String word : span.text().split(" ", -1)) {
+            if (!word.isEmpty()) {
+                words.append(words.isEmpty() ? "" : " ").append(word);
+            }
+        }
+        if (!words.isEmpty()) {
+            if (open) {
+                space(span.style());
+            }
+            append(span.style(), words.toString());
         }
     }
 
