@@ -65,6 +65,15 @@ public record Fuel(
     }
 
     /**
+     * Returns the words with which the clauses of a literal text begin.
+     *
+     * @return the words, as {@link #parse} knows them
+     */
+    public static List<String> words() {
+        return FuelText.KEYWORDS;
+    }
+
+    /**
      * Reads a fuel from its literal text: {@code gasoline}, {@code E10}, {@code E85} or {@code diesel}, then, each behind a comma and only where it was measured, a density at 15 degC,
      * {@code ethanol 70 %}, {@code viscosity 0.6 mm2/s}, {@code reid 9 psi}.
      *

@@ -6,6 +6,7 @@ import drivetrain.quantity.Pressure;
 import drivetrain.quantity.SpecificFuelConsumption;
 import drivetrain.quantity.Temperature;
 import drivetrain.quantity.Voltage;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -73,6 +74,15 @@ public record FuelSystem(
     static Voltage requireVoltage(Voltage voltage) {
         return voltage.requireBetween(
                 "voltage of the supply", PumpCurve.LEAST_VOLTAGE, PumpCurve.MOST_VOLTAGE, Voltage.VOLT);
+    }
+
+    /**
+     * Returns the words with which the clauses of a literal text begin.
+     *
+     * @return the words, as {@link #parse} knows them
+     */
+    public static List<String> words() {
+        return SystemText.KEYWORDS;
     }
 
     /**

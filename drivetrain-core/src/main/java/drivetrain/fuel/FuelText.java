@@ -20,7 +20,7 @@ final class FuelText {
 
     private static final String ALLOWED =
             "gasoline, E10, E85 or diesel, then measured values such as 745 kg/m3, ethanol 70 %, viscosity 0.6 mm2/s, reid 9 psi";
-    private static final List<String> KEYWORDS = List.of("ethanol", "viscosity", "reid");
+    static final List<String> KEYWORDS = List.of("ethanol", "viscosity", "reid");
 
     private static final class Table {
         static final List<TableRow> ROWS = ReferenceTable.load("fuel/fuels.csv").rows();

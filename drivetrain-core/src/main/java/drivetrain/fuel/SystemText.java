@@ -18,7 +18,7 @@ final class SystemText {
     private static final String ALLOWED =
             "such as return 43.5 psi, boost-referenced, lift 0.5 m, boost 8 psi, 13.8 V, low 12.2 V,"
                     + " wire 5 m of AWG 12, fuel at 40 degC, elevation 1600 m, margin 15 %, burns 0.52 lb/(hp-h), blower 45 hp, duty 85 %";
-    private static final List<String> KEYWORDS = List.of(
+    static final List<String> KEYWORDS = List.of(
             "return",
             "returnless",
             "boost-referenced",

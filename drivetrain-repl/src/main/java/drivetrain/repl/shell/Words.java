@@ -28,7 +28,6 @@ import drivetrain.repl.command.ask.SprintCommand;
 import drivetrain.repl.command.ask.StrengthCommand;
 import drivetrain.repl.command.ask.SupplyCommand;
 import drivetrain.repl.command.ask.SuspectCommand;
-import drivetrain.repl.command.ask.TankQuestion;
 import drivetrain.repl.command.ask.TireQuestion;
 import drivetrain.repl.command.ask.TopCommand;
 import drivetrain.repl.command.ask.TorqueCommand;
@@ -136,7 +135,7 @@ final class Words {
         List<QuestionCommand<?>> all = new ArrayList<>(questions);
         all.add(new EngineQuestion());
         all.add(new TireQuestion());
-        all.add(new TankQuestion());
+        all.add(RangeCommand.ofTank());
         all.addAll(SizeCommand.questions());
         return new ExplainCommand(all);
     }

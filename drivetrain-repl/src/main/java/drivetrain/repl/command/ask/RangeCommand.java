@@ -10,7 +10,7 @@ import drivetrain.repl.session.Session;
 import drivetrain.report.Report;
 import drivetrain.report.TankReport;
 
-/** {@code range}: how far the tank goes, how much its fuel expands, and how much vapor it makes. */
+/** {@code range}: how far the tank goes, how much its fuel expands, and how much vapor it makes. {@code explain tank} asks the same. */
 public final class RangeCommand implements QuestionCommand<TankAnswer> {
 
     private static final Manual MANUAL = Manual.of(
@@ -20,17 +20,37 @@ public final class RangeCommand implements QuestionCommand<TankAnswer> {
             .alias("vapor", "vapour", "fuel range")
             .example("range");
 
+    private static final Manual TANK = Manual.of(Topic.FUEL, "tank", "range, expansion and vapor of the tank")
+            .example("tank");
+
+    private final Manual manual;
+
+    private RangeCommand(Manual manual) {
+        this.manual = manual;
+    }
+
     /** Makes the command. */
-    public RangeCommand() {}
+    public RangeCommand() {
+        this(MANUAL);
+    }
+
+    /**
+     * Makes the question by the name of the tank, which as a word chooses one.
+     *
+     * @return the question, for {@code explain}
+     */
+    public static RangeCommand ofTank() {
+        return new RangeCommand(TANK);
+    }
 
     @Override
     public Manual manual() {
-        return MANUAL;
+        return manual;
     }
 
     @Override
     public Outcome<TankAnswer> ask(Session session, Arguments arguments) {
-        arguments.requireAtMost(0, MANUAL.usage());
+        arguments.requireAtMost(0, manual.usage());
         return TankAnswer.of(session.combination());
     }
 

@@ -2,6 +2,8 @@ package drivetrain.repl.command.choose;
 
 import drivetrain.combination.PartKind;
 import drivetrain.combination.Slot;
+import drivetrain.fuel.Fuel;
+import drivetrain.fuel.FuelSystem;
 import drivetrain.repl.command.Offer;
 import drivetrain.repl.session.Session;
 import java.util.ArrayList;
@@ -21,7 +23,7 @@ final class FuelOffers {
     /** What starts a clause of each part behind a comma. */
     private static final Map<Slot, String[]> CLAUSES = Map.of(
             Slot.FUEL,
-            new String[] {"ethanol", "viscosity", "reid"},
+            Fuel.words().toArray(String[]::new),
             Slot.FEED_LINE,
             new String[] {"filter", "pump"},
             Slot.RETURN_LINE,
@@ -29,22 +31,7 @@ final class FuelOffers {
             Slot.INJECTORS,
             new String[] {"tested"},
             Slot.FUEL_SYSTEM,
-            new String[] {
-                "return",
-                "returnless",
-                "boost-referenced",
-                "lift",
-                "suction-lift",
-                "boost",
-                "low",
-                "wire",
-                "fuel",
-                "elevation",
-                "margin",
-                "burns",
-                "blower",
-                "duty"
-            },
+            FuelSystem.words().toArray(String[]::new),
             Slot.TANK,
             new String[] {"usable", "canister", "fill", "day"});
 
