@@ -3,6 +3,7 @@ package drivetrain.driveshaft;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
+import drivetrain.fuzz.ChangedText;
 import drivetrain.refusal.RefusedException;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -109,24 +110,8 @@ class DriveshaftFuzz {
         SplittableRandom random = new SplittableRandom(SEED);
         for (long i = 0; i < CASES; i++) {
             Target<?> target = TARGETS.get(random.nextInt(TARGETS.size()));
-            target.check(mutate(target.seeds().get(random.nextInt(target.seeds().size())), random));
+            target.check(ChangedText.byWords(
+                    target.seeds().get(random.nextInt(target.seeds().size())), random, ALPHABET, WORDS));
         }
-    }
-
-    private static String mutate(String seed, SplittableRandom random) {
-        StringBuilder text = new StringBuilder(seed);
-        int edits = random.nextInt(5);
-        for (int i = 0; i < edits; i++) {
-            int at = random.nextInt(text.length() + 1);
-            switch (random.nextInt(6)) {
-                case 0 -> text.insert(at, ALPHABET.charAt(random.nextInt(ALPHABET.length())));
-                case 1 -> text.delete(at, Math.min(text.length(), at + 1 + random.nextInt(3)));
-                case 2 -> text.insert(at, " " + WORDS.get(random.nextInt(WORDS.size())) + " ");
-                case 3 -> text.insert(at, random.nextInt(100));
-                case 4 -> text.insert(at, text.substring(at / 2, at));
-                default -> text.insert(at, random.nextDouble());
-            }
-        }
-        return text.toString();
     }
 }

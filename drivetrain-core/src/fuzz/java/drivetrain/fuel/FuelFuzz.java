@@ -2,6 +2,7 @@ package drivetrain.fuel;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import drivetrain.fuzz.ChangedText;
 import drivetrain.quantity.Length;
 import drivetrain.quantity.Pressure;
 import drivetrain.quantity.Temperature;
@@ -147,21 +148,7 @@ class FuelFuzz {
     }
 
     private static String text(Random random) {
-        StringBuilder text = new StringBuilder(random.nextInt(8) == 0 ? "" : SEEDS[random.nextInt(SEEDS.length)]);
-        int edits = random.nextInt(5);
-        for (int i = 0; i < edits; i++) {
-            int at = random.nextInt(text.length() + 1);
-            switch (random.nextInt(4)) {
-                case 0 -> text.insert(at, PIECES[random.nextInt(PIECES.length)]);
-                case 1 -> text.delete(at, Math.min(text.length(), at + 1 + random.nextInt(4)));
-                case 2 -> text.insert(at, (char) random.nextInt(0x2100));
-                default -> {
-                    if (at < text.length()) {
-                        text.setCharAt(at, (char) ('0' + random.nextInt(10)));
-                    }
-                }
-            }
-        }
-        return text.toString();
+        String start = random.nextInt(8) == 0 ? "" : SEEDS[random.nextInt(SEEDS.length)];
+        return ChangedText.byPieces(start, random, 5, PIECES);
     }
 }
