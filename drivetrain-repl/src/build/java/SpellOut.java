@@ -26,7 +26,7 @@ import org.objectweb.asm.tree.MethodNode;
 
 /**
  * Spells out what a jar leaves to be put together at run time: every lambda and method reference gets a class of its own, as an anonymous class would have, and
- * every joined text a method that joins it.
+ * every joined text a method that joins it; so do the equality, the hash code and the text that the compiler gives a record.
  *
  * <p>Java puts these together when an expression is first reached, which takes a third of a millisecond each time. What lies in the jar, and in an archive of
  * classes, takes a twentieth of that. What the program does is the same.
@@ -46,6 +46,7 @@ final class SpellOut {
     private final Map<String, ClassNode> classes = new TreeMap<>();
     private final List<ClassNode> spelled = new ArrayList<>();
     private int joined;
+    private int records;
 
     public static void main(String[] args) throws IOException {
         SpellOut all = new SpellOut();
@@ -58,7 +59,8 @@ final class SpellOut {
         int linked = link(fresh, all);
         Files.move(fresh, jar, StandardCopyOption.REPLACE_EXISTING);
         System.out.printf(
-                "%d lambdas and %d texts spelled out, %d classes linked%n", all.spelled.size(), all.joined, linked);
+                "%d lambdas, %d texts and %d methods of records spelled out, %d classes linked%n",
+                all.spelled.size(), all.joined, all.records, linked);
     }
 
     private void read(Path jar) throws IOException {
@@ -83,6 +85,9 @@ final class SpellOut {
             for (AbstractInsnNode step : method.instructions.toArray()) {
                 if (step instanceof InvokeDynamicInsnNode text && JoinedText.isOne(text)) {
                     method.instructions.set(step, JoinedText.method(host, "$join" + joined++, text));
+                } else if (step instanceof InvokeDynamicInsnNode asked && RecordMethods.isOne(asked)) {
+                    method.instructions.set(step, RecordMethods.method(host, "$" + asked.name, asked));
+                    records++;
                 } else if (step instanceof InvokeDynamicInsnNode made && LambdaClass.isOne(made, host)) {
                     LambdaClass lambda = new LambdaClass(host.name + "$$" + ++own, host, made);
                     classes.get(lambda.nest()).visitNestMember(lambda.name());
