@@ -19,6 +19,9 @@ final class Crew {
 
     private static final long WORTH_FORKING_NANOS = 5_000_000;
 
+    /** How many times the watch is told, about, however many tasks there are. */
+    private static final int TELLINGS = 1024;
+
     private final int threads;
     private final Watch watch;
     private final AtomicBoolean isOver = new AtomicBoolean();
@@ -39,10 +42,10 @@ final class Crew {
         int task = next.getAndIncrement();
         while (task < tasks) {
             worker.accept(task);
-            done.getAndIncrement();
+            int finished = done.incrementAndGet();
             boolean isLong = System.nanoTime() - start > WORTH_FORKING_NANOS;
             if (isLong) {
-                tell(tasks);
+                tell(finished, tasks);
             }
             if (isLong && threads > 1 && next.get() < tasks) {
                 fork(tasks, workers, isCanceled);
@@ -76,13 +79,18 @@ final class Crew {
         int task = next.getAndIncrement();
         while (task < tasks) {
             worker.accept(task);
-            done.getAndIncrement();
-            tell(tasks);
+            tell(done.incrementAndGet(), tasks);
             task = next.getAndIncrement();
         }
     }
 
-    private synchronized void tell(int tasks) {
-        watch.progress((double) done.get() / tasks);
+    private void tell(int finished, int tasks) {
+        long now = (long) finished * TELLINGS / tasks;
+        long before = (finished - 1L) * TELLINGS / tasks;
+        if (now != before) {
+            synchronized (watch) {
+                watch.progress((double) done.get() / tasks);
+            }
+        }
     }
 }

@@ -7,7 +7,7 @@ final class Prefixes {
     private static final double FEW_COMBINATIONS = 1e7;
 
     private static final int ENOUGH_FOR_FEW = 64;
-    private static final int ENOUGH_FOR_MANY = 1024;
+    private static final int ENOUGH_FOR_MANY = 256;
     private static final int MOST_TASKS = 1 << 20;
 
     private final int[] sizes;
