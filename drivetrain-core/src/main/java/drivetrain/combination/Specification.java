@@ -28,9 +28,16 @@ public record Specification(
 
     /** Copies the choices into the order of the slots. */
     public Specification {
+        choices = Collections.unmodifiableMap(copy(choices));
+    }
+
+    private static Map<Slot, String> copy(Map<Slot, String> choices) {
+        if (choices instanceof EnumMap<Slot, String> ordered) {
+            return ordered.clone();
+        }
         Map<Slot, String> ordered = new EnumMap<>(Slot.class);
         ordered.putAll(choices);
-        choices = Collections.unmodifiableMap(ordered);
+        return ordered;
     }
 
     /**
@@ -60,8 +67,7 @@ public record Specification(
      * @return a copy with that choice
      */
     public Specification with(Slot slot, String text) {
-        Map<Slot, String> more = new EnumMap<>(Slot.class);
-        more.putAll(choices);
+        Map<Slot, String> more = copy(choices);
         more.put(slot, text);
         return new Specification(title, more, cruise, surface, air, notes);
     }
@@ -73,8 +79,10 @@ public record Specification(
      * @return a copy without that choice
      */
     public Specification without(Slot slot) {
-        Map<Slot, String> fewer = new EnumMap<>(Slot.class);
-        fewer.putAll(choices);
+        if (!choices.containsKey(slot)) {
+            return this;
+        }
+        Map<Slot, String> fewer = copy(choices);
         fewer.remove(slot);
         return new Specification(title, fewer, cruise, surface, air, notes);
     }

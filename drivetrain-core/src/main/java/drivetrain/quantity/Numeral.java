@@ -15,8 +15,6 @@ import java.util.regex.Pattern;
  */
 record Numeral(String text, Form form, double value, int end) {
 
-    private static final Pattern DECIMAL =
-            Pattern.compile("[+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?");
     private static final Pattern FRACTION =
             Pattern.compile("([+-]?)(?:([0-9]{1,9})(?: +|-))?([0-9]{1,9})/([0-9]{1,9})(?![0-9])");
 
@@ -38,17 +36,47 @@ record Numeral(String text, Form form, double value, int end) {
                 return Optional.of(ofFraction(fraction));
             }
         }
-        Matcher decimal = DECIMAL.matcher(text).region(start, text.length());
-        if (decimal.lookingAt()) {
-            double value = Double.parseDouble(decimal.group());
-            return Optional.of(new Numeral(decimal.group(), Form.DECIMAL, value, decimal.end()));
+        int end = decimalEnd(start, text);
+        if (end == start) {
+            return Optional.empty();
         }
-        return Optional.empty();
+        String decimal = text.substring(start, end);
+        return Optional.of(new Numeral(decimal, Form.DECIMAL, Double.parseDouble(decimal), end));
     }
 
     /** Tells whether the text, and nothing but it, is a decimal number. */
     static boolean isDecimal(CharSequence text) {
-        return DECIMAL.matcher(text).matches();
+        String whole = text.toString();
+        return !whole.isEmpty() && decimalEnd(0, whole) == whole.length();
+    }
+
+    /** Returns the index behind the longest decimal number that stands at an index; that index if none does. */
+    private static int decimalEnd(int start, String text) {
+        int whole = isSign(start, text) ? start + 1 : start;
+        int point = digitsEnd(whole, text);
+        boolean hasPoint = point < text.length() && text.charAt(point) == '.';
+        int end = hasPoint ? digitsEnd(point + 1, text) : point;
+        if (point == whole && end <= point + 1) {
+            return start; // neither a digit before a point nor one behind it
+        }
+        if (end < text.length() && (text.charAt(end) == 'e' || text.charAt(end) == 'E')) {
+            int exponent = isSign(end + 1, text) ? end + 2 : end + 1;
+            int behind = digitsEnd(exponent, text);
+            return behind > exponent ? behind : end;
+        }
+        return end;
+    }
+
+    private static boolean isSign(int index, String text) {
+        return index < text.length() && (text.charAt(index) == '+' || text.charAt(index) == '-');
+    }
+
+    private static int digitsEnd(int from, String text) {
+        int end = from;
+        while (end < text.length() && text.charAt(end) >= '0' && text.charAt(end) <= '9') {
+            end++;
+        }
+        return end;
     }
 
     /** Tells whether the number as typed is zero, whatever its exponent. */

@@ -6,6 +6,7 @@ import drivetrain.refusal.Refusal;
 import drivetrain.refusal.RefusedException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,9 +16,7 @@ final class TireParser {
 
     private static final String SUBJECT = "tire";
     private static final int LONGEST_TEXT = 300;
-    private static final Pattern WORD = Pattern.compile(
-            "(?<=\\s)(?:(?<rollout>roll-?out)|(?<revs>revs|revolutions)|(?<diameter>diameter))(?=\\s|$)",
-            Pattern.CASE_INSENSITIVE);
+    private static final String BLANKS = " \t\n\u000B\f\r";
     private static final Pattern BARE_PER = Pattern.compile("\\s*[0-9.]+\\s*(?=/)");
     private static final String REV = " rev";
 
@@ -51,28 +50,43 @@ final class TireParser {
         return tire;
     }
 
+    /** Finds the words, each between blanks; the first text is always the size. */
     private int split() {
-        Matcher words = WORD.matcher(text);
         int sizeEnd = text.length();
-        while (words.find()) {
+        int end = blankFrom(0);
+        while (end < text.length()) {
+            int start = end + 1;
+            end = blankFrom(start);
+            String word = word(text.substring(start, end));
+            if (word.isEmpty()) {
+                continue;
+            }
             if (parts.isEmpty()) {
-                sizeEnd = words.start();
+                sizeEnd = start;
             } else {
                 Part last = parts.remove(parts.size() - 1);
-                parts.add(new Part(last.word, last.at, last.from, words.start()));
+                parts.add(new Part(last.word, last.at, last.from, start));
             }
-            parts.add(new Part(word(words), words.start(), words.end(), text.length()));
+            parts.add(new Part(word, start, end, text.length()));
         }
         return sizeEnd;
     }
 
-    private static String word(Matcher words) {
-        if (words.group(TireMeasurements.ROLLOUT) != null) {
-            return TireMeasurements.ROLLOUT;
+    private int blankFrom(int start) {
+        int at = start;
+        while (at < text.length() && BLANKS.indexOf(text.charAt(at)) < 0) {
+            at++;
         }
-        return words.group(TireMeasurements.REVOLUTIONS) != null
-                ? TireMeasurements.REVOLUTIONS
-                : TireMeasurements.DIAMETER;
+        return at;
+    }
+
+    private static String word(String typed) {
+        return switch (typed.toLowerCase(Locale.ROOT)) {
+            case "rollout", "roll-out" -> TireMeasurements.ROLLOUT;
+            case "revs", "revolutions" -> TireMeasurements.REVOLUTIONS;
+            case "diameter" -> TireMeasurements.DIAMETER;
+            default -> "";
+        };
     }
 
     private TireDesignation designation(int end) {

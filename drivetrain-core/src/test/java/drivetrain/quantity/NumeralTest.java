@@ -2,6 +2,11 @@ package drivetrain.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Optional;
+import java.util.Random;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -31,6 +36,29 @@ class NumeralTest {
         assertThat(numeral.value()).isEqualTo(value);
         assertThat(numeral.end()).isEqualTo(end);
         assertThat(numeral.form()).isEqualTo(Numeral.Form.DECIMAL);
+    }
+
+    @Test
+    void readsWhatARegularExpressionOfTheSameNumbersReads() {
+        Pattern decimal = Pattern.compile("[+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?");
+        Random random = new Random(20);
+        for (int i = 0; i < 200_000; i++) {
+            StringBuilder typed = new StringBuilder();
+            for (int length = random.nextInt(10); length > 0; length--) {
+                typed.append("0123456789....++--eeEE x".charAt(random.nextInt(24)));
+            }
+            String text = typed.toString();
+            int start = random.nextInt(text.length() + 1);
+            Matcher expected = decimal.matcher(text).region(start, text.length());
+
+            Optional<String> read = Numeral.at(start, text).map(Numeral::text);
+            assertThat(read)
+                    .as("%s from %d", text, start)
+                    .isEqualTo(expected.lookingAt() ? Optional.of(expected.group()) : Optional.empty());
+            assertThat(Numeral.isDecimal(text))
+                    .as(text)
+                    .isEqualTo(decimal.matcher(text).matches());
+        }
     }
 
     @ParameterizedTest
