@@ -157,7 +157,13 @@ public final class GearTrain {
      * @return the forward gear with the smallest total ratio
      */
     public DriveGear top() {
-        return forward(SHORTEST_FIRST.reversed());
+        DriveGear tallest = gears.get(0);
+        for (DriveGear gear : gears) {
+            if (!gear.reverse() && gear.totalRatio() < tallest.totalRatio()) {
+                tallest = gear;
+            }
+        }
+        return tallest;
     }
 
     /**
@@ -166,11 +172,13 @@ public final class GearTrain {
      * @return the forward gear with the greatest total ratio
      */
     public DriveGear lowest() {
-        return forward(SHORTEST_FIRST);
-    }
-
-    private DriveGear forward(Comparator<DriveGear> order) {
-        return gears.stream().filter(gear -> !gear.reverse()).min(order).orElseThrow();
+        DriveGear shortest = gears.get(0);
+        for (DriveGear gear : gears) {
+            if (!gear.reverse() && gear.totalRatio() > shortest.totalRatio()) {
+                shortest = gear;
+            }
+        }
+        return shortest;
     }
 
     /**

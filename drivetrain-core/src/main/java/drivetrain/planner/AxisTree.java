@@ -64,9 +64,9 @@ final class AxisTree {
         from[node] = start;
         to[node] = end;
         for (int t = 0; t < width; t++) {
-            double low = Double.POSITIVE_INFINITY;
-            double high = Double.NEGATIVE_INFINITY;
-            for (int i = start; i < end; i++) {
+            double low = ordered.get(start).addends[t];
+            double high = low;
+            for (int i = sorted ? end - 1 : start + 1; i < end; i++) { // the extremes of a sorted run are its ends
                 low = Math.min(low, ordered.get(i).addends[t]);
                 high = Math.max(high, ordered.get(i).addends[t]);
             }

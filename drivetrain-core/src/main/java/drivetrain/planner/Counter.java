@@ -66,9 +66,9 @@ final class Counter {
         pulse = new Pulse(isCanceled);
     }
 
-    /** Cuts the work into tasks. */
-    Prefixes prefixes() {
-        return Prefixes.of(loops.axes, depths);
+    /** Cuts the work into tasks for some threads. */
+    Prefixes prefixes(int threads) {
+        return Prefixes.of(loops.axes, depths, threads);
     }
 
     /** Tells whether a combination passes whose choices are restricted to one position on some axes, by dimension. */

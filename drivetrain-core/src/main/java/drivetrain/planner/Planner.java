@@ -150,7 +150,7 @@ public final class Planner {
 
     private long count(Terms terms, List<Axis> axes, Watch watch) {
         AtomicLong passing = new AtomicLong();
-        Prefixes prefixes = new Counter(terms, axes, () -> false).prefixes();
+        Prefixes prefixes = new Counter(terms, axes, () -> false).prefixes(threads);
         new Crew(threads, watch).run(prefixes.tasks(), isCanceled -> {
             Counter counter = new Counter(terms, axes, isCanceled);
             return task -> passing.addAndGet(counter.countBelow(prefixes.of(task)));
@@ -161,7 +161,7 @@ public final class Planner {
     private void rank(
             Query query, Terms scored, List<Axis> axes, Terms terms, List<Axis> counted, BestList best, Watch watch) {
         Prefixes prefixes =
-                ranker(query, scored, axes, terms, counted, best, () -> false).prefixes();
+                ranker(query, scored, axes, terms, counted, best, () -> false).prefixes(threads);
         new Crew(threads, watch).run(prefixes.tasks(), isCanceled -> {
             Ranker ranker = ranker(query, scored, axes, terms, counted, best, isCanceled);
             return task -> ranker.rankBelow(prefixes.of(task));
@@ -182,7 +182,7 @@ public final class Planner {
 
     private long visit(Query query, Terms terms, List<Axis> axes, BestList best, Watch watch) {
         AtomicLong passing = new AtomicLong();
-        Prefixes prefixes = new RowVisitor(query, terms, axes, best, () -> false).prefixes();
+        Prefixes prefixes = new RowVisitor(query, terms, axes, best, () -> false).prefixes(threads);
         new Crew(threads, watch).run(prefixes.tasks(), isCanceled -> {
             RowVisitor visitor = new RowVisitor(query, terms, axes, best, isCanceled);
             return task -> passing.addAndGet(visitor.countBelow(prefixes.of(task)));

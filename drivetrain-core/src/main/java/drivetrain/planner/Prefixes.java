@@ -3,11 +3,9 @@ package drivetrain.planner;
 /** Cuts the work into tasks: each fixes one position on each of the outermost axes. */
 final class Prefixes {
 
-    /** Up to this many combinations, more tasks cost more than an even load gains. */
-    private static final double FEW_COMBINATIONS = 1e7;
+    /** So many for each thread even out the load; more of them cost more than that gains, since each task finds out anew what its neighbors know. */
+    private static final int TASKS_PER_THREAD = 32;
 
-    private static final int ENOUGH_FOR_FEW = 64;
-    private static final int ENOUGH_FOR_MANY = 256;
     private static final int MOST_TASKS = 1 << 20;
 
     private final int[] sizes;
@@ -19,8 +17,8 @@ final class Prefixes {
     }
 
     /** Takes as many of the first axes as make enough tasks, but never all of them. */
-    static Prefixes of(Axis[] axes, int most) {
-        int enough = combinations(axes) <= FEW_COMBINATIONS ? ENOUGH_FOR_FEW : ENOUGH_FOR_MANY;
+    static Prefixes of(Axis[] axes, int most, int threads) {
+        long enough = (long) TASKS_PER_THREAD * threads;
         int tasks = 1;
         int depth = 0;
         while (depth < most && tasks < enough && (long) tasks * axes[depth].size() <= MOST_TASKS) {
@@ -32,14 +30,6 @@ final class Prefixes {
             sizes[d] = axes[d].size();
         }
         return new Prefixes(sizes, tasks);
-    }
-
-    private static double combinations(Axis[] axes) {
-        double product = 1.0;
-        for (Axis axis : axes) {
-            product *= axis.size();
-        }
-        return product;
     }
 
     int tasks() {

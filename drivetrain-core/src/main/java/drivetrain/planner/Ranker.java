@@ -77,9 +77,9 @@ final class Ranker {
         return all.stream().mapToInt(Integer::intValue).toArray();
     }
 
-    /** Cuts the work into tasks. */
-    Prefixes prefixes() {
-        return Prefixes.of(loops.axes, depths);
+    /** Cuts the work into tasks for some threads. */
+    Prefixes prefixes(int threads) {
+        return Prefixes.of(loops.axes, depths, threads);
     }
 
     /** Ranks what lies below a prefix. */

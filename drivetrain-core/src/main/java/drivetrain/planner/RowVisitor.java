@@ -43,9 +43,9 @@ final class RowVisitor {
                         figure instanceof Visited visited && visited.formula().isSlow());
     }
 
-    /** Cuts the work into tasks. */
-    Prefixes prefixes() {
-        return Prefixes.of(loops.axes, last);
+    /** Cuts the work into tasks for some threads. */
+    Prefixes prefixes(int threads) {
+        return Prefixes.of(loops.axes, last, threads);
     }
 
     /** Counts what lies below a prefix, and ranks it. */
