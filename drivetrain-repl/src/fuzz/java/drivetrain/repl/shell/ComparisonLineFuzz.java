@@ -3,7 +3,7 @@ package drivetrain.repl.shell;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** The words by which packages are kept, compared, solved for and swept, on an order of the demo. */
+/** The words by which packages are kept, compared, solved for and swept, on an order of the demo; {@link ToleranceLineFuzz} has those of tolerances. */
 class ComparisonLineFuzz {
 
     private static final List<String> LINES = List.of(
@@ -26,8 +26,6 @@ class ComparisonLineFuzz {
             "front lowest rpm at 65 mph against highest crawl ratio over axle all and transmission all",
             "front lowest crawl speed against lowest rpm at 60 mph over axle 3.73 or 4.10 where crawl ratio at least 20",
             "sensitivity",
-            "tolerance tire 1.5 % and idle 5 %",
-            "tolerance torque curve 3 % and angles 0.5 deg",
             "axle 41/11",
             "open demo ranch-crawler",
             "tire 285/75R16 rollout 2510 mm",
