@@ -2,6 +2,7 @@ package drivetrain.repl.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import drivetrain.repl.command.Vocabulary;
 import drivetrain.repl.session.Session;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -38,6 +39,17 @@ class InteractiveShellTest {
     private String screen(
             Keys keys, ByteArrayOutputStream shown, int columns, Charset charset, Map<String, String> more)
             throws IOException {
+        return screen(Words.vocabulary(), keys, shown, columns, charset, more);
+    }
+
+    private String screen(
+            Vocabulary vocabulary,
+            Keys keys,
+            ByteArrayOutputStream shown,
+            int columns,
+            Charset charset,
+            Map<String, String> more)
+            throws IOException {
         Map<String, String> environment = new HashMap<>(Map.of("XDG_STATE_HOME", folder.toString()));
         environment.putAll(more);
         Console console = new Console(true, true, charset, environment);
@@ -45,7 +57,7 @@ class InteractiveShellTest {
         try (Terminal terminal = new ExternalTerminal("test", "ansi", keys, shown, charset)) {
             terminal.setSize(new Size(columns, 24));
             Session first = FirstSession.of(options);
-            assertThat(new InteractiveShell(Words.vocabulary(), console, options, first).run(terminal))
+            assertThat(new InteractiveShell(vocabulary, console, options, first).run(terminal))
                     .isZero();
         }
         return shown.toString(charset);
@@ -99,6 +111,24 @@ class InteractiveShellTest {
         String screen = screen(keys, shown, 80, StandardCharsets.UTF_8, Map.of());
         assertThat(screen).contains("Nothing is chosen yet.").doesNotContain("dropped*");
         assertThat(folder.resolve("drivetrain/history")).hasContent("show");
+    }
+
+    @Test
+    void givesALongSweepUpOnCtrlCAndChangesNothing() throws IOException {
+        ByteArrayOutputStream shown = new ByteArrayOutputStream();
+        Vocabulary vocabulary =
+                Words.vocabulary(told -> shown.writeBytes("still at work".getBytes(StandardCharsets.UTF_8)));
+        Keys keys = new Keys(shown, StandardCharsets.UTF_8)
+                .once("untitled", "open demo\rtitle before\r")
+                .once(
+                        "before*",
+                        "sweep axle 3.07..5.38 step 0.003 and transmission all where load margin at least 0 % --yes\r")
+                .once("still at work", "\u0003")
+                .once("Given up", "show\r" + END);
+        assertThat(screen(vocabulary, keys, shown, 200, StandardCharsets.UTF_8, Map.of()))
+                .contains("Given up; nothing has changed.")
+                .doesNotContain("keep every wish")
+                .containsPattern("(?s)Given up.*before");
     }
 
     @Test
