@@ -25,6 +25,7 @@ final class CruiseChecks {
         List<Finding> findings = new ArrayList<>();
         findings.add(lug(combination, engineSpeed));
         findings.add(scream(combination, engineSpeed));
+        SpeedLimiter.cruise(combination, speed).ifPresent(findings::add);
         combination.tire().ifPresent(tire -> findings.add(TireChecks.speed("cruise", tire.item(), speed)));
         return findings;
     }

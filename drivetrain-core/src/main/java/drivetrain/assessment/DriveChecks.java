@@ -15,6 +15,7 @@ import drivetrain.quantity.Speed;
 import drivetrain.tire.RollingCircumference;
 import drivetrain.tire.Tire;
 import drivetrain.tire.TireChecks;
+import java.util.Optional;
 
 /** Checks that need more than one part: the axles against each other, the tire against what the gearing allows. */
 final class DriveChecks {
@@ -23,6 +24,7 @@ final class DriveChecks {
     private static final Source AXLE_RULE =
             Source.derived("tied axles turn together: axle ratio over rolling circumference must agree");
     private static final String TOP = "gearing limit";
+    private static final String LIMITER = "speed limiter";
 
     private DriveChecks() {}
 
@@ -51,21 +53,28 @@ final class DriveChecks {
     }
 
     /**
-     * Holds the tire's speed symbol against the speed at which the gearing stops the vehicle. A tire below it is marginal, not exceeded: the vehicle may lack the
+     * Holds the tire's speed symbol against the speed at which the gearing, or a speed limiter before it, stops the vehicle. A tire below it is marginal, not exceeded: the vehicle may lack the
      * power to get there, and {@link #reachedSpeed} tells where it does not.
      */
     static Finding topSpeed(Combination combination, Outcome<RoadSpeedsAnswer> atMaximum) {
-        Outcome<Speed> limit = atMaximum.map(
+        Outcome<Speed> geared = atMaximum.map(
                 answer -> answer.rows().get(answer.rows().size() - 1).roadSpeed());
-        return limit.then(top -> combination.needTire().map(tire -> {
-                    return leftToTheDriver(
-                            TireChecks.speed(TOP, tire, top),
-                            "the gearing allows more than the tire does; the driver must keep below the tire's limit");
-                }))
+        Optional<Speed> limiter = combination
+                .limiter()
+                .filter(held ->
+                        geared.value().filter(top -> !held.isLessThan(top)).isEmpty());
+        String which = limiter.isPresent() ? LIMITER : TOP;
+        String statement = limiter.isPresent()
+                ? "the speed limiter allows more than the tire does; have it set lower"
+                : "the gearing allows more than the tire does; the driver must keep below the tire's limit";
+        Outcome<Speed> end = limiter.<Outcome<Speed>>map(Outcome::of).orElse(geared);
+        return end.then(top -> combination
+                        .needTire()
+                        .map(tire -> leftToTheDriver(TireChecks.speed(which, tire, top), statement)))
                 .fold(
                         finding -> finding,
                         reason -> Finding.notEvaluated(
-                                TOP + " tire speed",
+                                which + " tire speed",
                                 reason,
                                 Source.standard("ISO 4000-1, UN Regulations 30 and 54: speed symbol")));
     }
@@ -83,7 +92,7 @@ final class DriveChecks {
                         found.limit(),
                         found.margin(),
                         Verdict.EXCEEDED,
-                        "the vehicle reaches more than the tire may run; fit tires of a higher speed symbol or have its speed limited",
+                        "the vehicle reaches more than the tire may run; fit tires of a higher speed symbol or have its speed limited to what they may run",
                         found.rule())
                 : found;
     }

@@ -102,7 +102,8 @@ public record PullAnswer(
     }
 
     private static Outcome<PullAnswer> at(Combination combination, Grade grade, Speed speed, Outcome<GearPulls> pulls) {
-        return RoadGround.load(combination)
+        return SpeedLimiter.allowed(combination, speed)
+                .then(allowed -> RoadGround.load(combination))
                 .then(load -> pulls.then(known -> answer(combination, load.on(grade), speed, known)));
     }
 

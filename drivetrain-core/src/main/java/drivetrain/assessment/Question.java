@@ -37,7 +37,7 @@ public enum Question {
     /** Whether the engine holds the order's cruise speed, and in which gear. */
     PULL("pull", "which gear holds the order's cruise speed, and what grade it holds", PullAnswer::of),
     /** The speed that the vehicle really reaches. */
-    TOP("top", "top speed in each gear by power and by gearing", TopAnswer::of),
+    TOP("top", "top speed in each gear by power, gearing and speed limiter", TopAnswer::of),
     /** What the tires put on the ground. */
     GRIP("grip", "what the tires put on the ground, and how steep that climbs", GripAnswer::of),
     /** Torque in every part. */

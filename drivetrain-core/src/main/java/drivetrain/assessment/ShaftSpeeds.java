@@ -9,6 +9,7 @@ import drivetrain.gearing.AxleRatio;
 import drivetrain.gearing.HubReduction;
 import drivetrain.quantity.AngularSpeed;
 import drivetrain.quantity.Speed;
+import drivetrain.road.TopSpeed;
 import drivetrain.tire.RollingCircumference;
 import drivetrain.tire.ServiceDescription;
 import drivetrain.tire.Tire;
@@ -73,7 +74,7 @@ final class ShaftSpeeds {
         return combination.cruise().map(speed -> new Judged("at cruise", "cruise", speed, true));
     }
 
-    /** The top speed that the vehicle really reaches where that is known, else the end of its gearing; but not more than its tires may turn. */
+    /** The top speed that the vehicle really reaches where that is known, else the end of its gearing or its limiter; but not more than its tires may turn. */
     static Optional<Judged> fastest(ShaftGround ground) {
         Optional<Judged> reached = atTop(ground).or(() -> atGearing(ground.combination()));
         Optional<Judged> tire = atTireSymbol(ground.combination());
@@ -93,11 +94,15 @@ final class ShaftSpeeds {
         return ground.top()
                 .map(top -> new Judged(
                         "at top speed",
-                        "top speed by power and gearing in "
+                        limitedBy(top.fastest().top().orThrow())
                                 + top.fastest().gear().label(),
                         top.fastest().top().orThrow().speed(),
                         false))
                 .value();
+    }
+
+    private static String limitedBy(TopSpeed top) {
+        return top.limit() == TopSpeed.Limit.LIMITER ? "speed limiter in " : "top speed by power and gearing in ";
     }
 
     private static Optional<Judged> atGearing(Combination combination) {
@@ -108,7 +113,12 @@ final class ShaftSpeeds {
                         "engine at its maximum in " + row.gear().label(),
                         row.roadSpeed(),
                         false))
-                .value();
+                .value()
+                .map(geared -> combination
+                        .limiter()
+                        .filter(held -> held.isLessThan(geared.road()))
+                        .map(held -> new Judged("at the speed limiter", "speed limiter", held, false))
+                        .orElse(geared));
     }
 
     static Optional<Judged> atTireSymbol(Combination combination) {

@@ -81,7 +81,8 @@ public record SprintAnswer(
      */
     public static Outcome<SprintAnswer> to(Combination combination, Speed target) {
         target.requirePositive("target speed");
-        return RoadGround.load(combination)
+        return SpeedLimiter.allowed(combination, target)
+                .then(speed -> RoadGround.load(combination))
                 .then(load -> GearPulls.of(combination)
                         .then(pulls -> DriveGrip.forRoad(combination, load)
                                 .then(grip -> answer(combination, target, load, pulls, grip))));
@@ -99,8 +100,13 @@ public record SprintAnswer(
         SpeedRun.Plan plan = plan(vehicle, pulls, gears, shifts, load, grip.force());
         List<Assumption> assumptions = assumptions(combination, vehicle, pulls, grip);
         return SpeedRun.toSpeed(plan, target, marks(target))
-                .map(run -> new SprintAnswer(
-                        run, SpeedRun.overDistance(plan, QUARTER_MILE, List.of()), shifts, load, grip, assumptions));
+                .map(run -> new SprintAnswer(run, quarterMile(combination, plan), shifts, load, grip, assumptions));
+    }
+
+    /** A quarter mile at full load, which ends before the limiter holds the vehicle. */
+    private static Outcome<SpeedRun> quarterMile(Combination combination, SpeedRun.Plan plan) {
+        return SpeedRun.overDistance(plan, QUARTER_MILE, List.of())
+                .then(run -> SpeedLimiter.allowed(combination, run.speed()).map(speed -> run));
     }
 
     private static List<Speed> marks(Speed target) {

@@ -17,17 +17,16 @@ import drivetrain.road.RoadLoad;
 import drivetrain.road.TopSpeed;
 import drivetrain.tire.RollingCircumference;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * How fast the vehicle really goes: in each gear the lower of what the power and what the gearing allow.
+ * How fast the vehicle really goes: in each gear the lowest of what the power, the gearing and a speed limiter allow.
  *
  * @param combination the drivetrain package
  * @param load the resistance on the level
  * @param rolling the rolling circumference
- * @param fastest the gear in which it is fastest
+ * @param fastest the gear in which it is fastest, the tallest where a limiter makes several alike
  * @param rows every forward gear, from the shortest to the tallest
  * @param assumptions what the speeds rest on
  * @param findings whether the tire may go that fast, and whether the air lies in the range of the power correction
@@ -80,15 +79,17 @@ public record TopAnswer(
     }
 
     private static Outcome<TopAnswer> answer(Combination combination, RoadLoad load, GearPulls pulls) {
-        List<Row> rows =
-                pulls.gears().stream().map(gear -> row(gear, load, pulls)).toList();
+        List<Row> rows = pulls.gears().stream()
+                .map(gear -> row(gear, load, pulls, combination.limiter()))
+                .toList();
         Optional<Row> fastest = rows.stream()
                 .filter(row -> row.top().value().isPresent())
-                .max(Comparator.comparing(row -> row.top().orThrow().speed()));
+                .reduce((shorter, taller) -> speed(taller).isLessThan(speed(shorter)) ? shorter : taller);
         return Outcome.of(fastest, "the engine cannot hold any speed in any gear against this resistance")
                 .map(best -> {
                     List<Assumption> assumptions = new ArrayList<>(RoadGround.loadAssumptions(combination));
                     assumptions.addAll(pulls.assumptions());
+                    SpeedLimiter.assumption(combination).ifPresent(assumptions::add);
                     return new TopAnswer(
                             combination,
                             load,
@@ -100,8 +101,12 @@ public record TopAnswer(
                 });
     }
 
-    private static Row row(GearPulls.Gear pull, RoadLoad load, GearPulls pulls) {
-        Outcome<TopSpeed> top = TopSpeed.of(pull.curve(), load);
+    private static Speed speed(Row row) {
+        return row.top().orThrow().speed();
+    }
+
+    private static Row row(GearPulls.Gear pull, RoadLoad load, GearPulls pulls, Optional<Speed> limiter) {
+        Outcome<TopSpeed> top = TopSpeed.of(pull.curve(), load, limiter);
         Outcome<AngularSpeed> engine = top.map(found ->
                 pull.gear().engineSpeedAt(found.speed(), pulls.rolling().radius()));
         return new Row(
@@ -140,7 +145,7 @@ public record TopAnswer(
         GradeHeld.of(fastest.curve(), load, top.speed()).value().ifPresent(held -> working.from(held.working(load)));
         return working.source(
                         Source.derived(
-                                "top speed in a gear: the highest speed at which the driving force meets the resistance, or the end of the gear"))
+                                "top speed in a gear: the highest speed at which the driving force meets the resistance, the end of the gear, or the speed limiter"))
                 .build();
     }
 }

@@ -30,9 +30,7 @@ public final class Combination {
     private final Once<ShaftChoice> frontShaft = new Once<>(() -> shaftTo(ShaftPlace.FRONT));
     private final Once<ShaftChoice> rearShaft = new Once<>(() -> shaftTo(ShaftPlace.REAR));
     private final Once<FuelParts> fuelParts = new Once<>(this::fuelSupply);
-    private final Once<Optional<Speed>> cruise = new Once<>(this::readCruise);
-    private final Once<Optional<Surface>> surface = new Once<>(this::readSurface);
-    private final Once<Optional<Air>> air = new Once<>(this::readAir);
+    private final Conditions conditions;
     private final Once<Outcome<GearTrain>> gearTrain;
 
     private Combination(
@@ -43,6 +41,7 @@ public final class Combination {
         this.specification = specification;
         this.catalog = catalog;
         this.parts = parts;
+        this.conditions = new Conditions(specification);
         this.gearTrain = sameGearTrain.orElseGet(() -> new Once<>(this::connect));
     }
 
@@ -52,7 +51,7 @@ public final class Combination {
      * @param specification the choices
      * @param catalog the parts that a name can mean
      * @return the combination
-     * @throws RefusedException if a choice is neither a name in the catalog nor a literal, the subject then being the slot's word; or if cruise speed, surface or air
+     * @throws RefusedException if a choice is neither a name in the catalog nor a literal, the subject then being the slot's word; or if cruise speed, surface, air or
      *     cannot be read
      */
     public static Combination resolve(Specification specification, Catalog catalog) {
@@ -91,9 +90,7 @@ public final class Combination {
      */
     public Combination lookUpUnlike(Specification known) {
         parts.lookUpUnlike(known);
-        cruise.get();
-        surface.get();
-        air.get();
+        conditions.readAll();
         return this;
     }
 
@@ -116,18 +113,6 @@ public final class Combination {
                 parts.of(Slot.FUEL_SYSTEM),
                 parts.of(Slot.TANK),
                 FuelAir.of(specification.air()));
-    }
-
-    private Optional<Speed> readCruise() {
-        return specification.cruise().map(Speed::parse).map(speed -> speed.requirePositive("cruise speed"));
-    }
-
-    private Optional<Surface> readSurface() {
-        return specification.surface().map(Surface::parse);
-    }
-
-    private Optional<Air> readAir() {
-        return specification.air().map(AirText::read);
     }
 
     private Outcome<GearTrain> connect() {
@@ -289,7 +274,7 @@ public final class Combination {
      * @return the speed, or empty
      */
     public Optional<Speed> cruise() {
-        return cruise.get();
+        return conditions.cruise();
     }
 
     /**
@@ -298,7 +283,7 @@ public final class Combination {
      * @return the surface, or empty if none is named
      */
     public Optional<Surface> surface() {
-        return surface.get();
+        return conditions.surface();
     }
 
     /**
@@ -307,7 +292,16 @@ public final class Combination {
      * @return the air, or empty if none is named
      */
     public Optional<Air> air() {
-        return air.get();
+        return conditions.air();
+    }
+
+    /**
+     * Returns the road speed at which a speed limiter holds the vehicle.
+     *
+     * @return the speed, 10 to 500 km/h, or empty if there is no limiter
+     */
+    public Optional<Speed> limiter() {
+        return conditions.limiter();
     }
 
     /**

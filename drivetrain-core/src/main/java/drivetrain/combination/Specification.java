@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param cruise the road speed that the customer asked about, as written
  * @param surface what it is driven on, as written
  * @param air the air that it is driven in, as written
+ * @param limiter the road speed at which a speed limiter holds it, as written
  * @param notes free text; may be empty
  */
 public record Specification(
@@ -21,10 +22,11 @@ public record Specification(
         Optional<String> cruise,
         Optional<String> surface,
         Optional<String> air,
+        Optional<String> limiter,
         String notes) {
 
     private static final Specification EMPTY =
-            new Specification("", Map.of(), Optional.empty(), Optional.empty(), Optional.empty(), "");
+            new Specification("", Map.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), "");
 
     /** Copies the choices into the order of the slots. */
     public Specification {
@@ -69,7 +71,7 @@ public record Specification(
     public Specification with(Slot slot, String text) {
         Map<Slot, String> more = copy(choices);
         more.put(slot, text);
-        return new Specification(title, more, cruise, surface, air, notes);
+        return new Specification(title, more, cruise, surface, air, limiter, notes);
     }
 
     /**
@@ -84,7 +86,7 @@ public record Specification(
         }
         Map<Slot, String> fewer = copy(choices);
         fewer.remove(slot);
-        return new Specification(title, fewer, cruise, surface, air, notes);
+        return new Specification(title, fewer, cruise, surface, air, limiter, notes);
     }
 
     /**
@@ -94,7 +96,7 @@ public record Specification(
      * @return a copy with that title
      */
     public Specification titled(String name) {
-        return new Specification(name, choices, cruise, surface, air, notes);
+        return new Specification(name, choices, cruise, surface, air, limiter, notes);
     }
 
     /**
@@ -104,7 +106,7 @@ public record Specification(
      * @return a copy with that speed
      */
     public Specification cruisingAt(String speed) {
-        return new Specification(title, choices, Optional.of(speed), surface, air, notes);
+        return new Specification(title, choices, Optional.of(speed), surface, air, limiter, notes);
     }
 
     /**
@@ -114,7 +116,7 @@ public record Specification(
      * @return a copy with that surface
      */
     public Specification drivenOn(String name) {
-        return new Specification(title, choices, cruise, Optional.of(name), air, notes);
+        return new Specification(title, choices, cruise, Optional.of(name), air, limiter, notes);
     }
 
     /**
@@ -124,7 +126,17 @@ public record Specification(
      * @return a copy with that air
      */
     public Specification drivenIn(String text) {
-        return new Specification(title, choices, cruise, surface, Optional.of(text), notes);
+        return new Specification(title, choices, cruise, surface, Optional.of(text), limiter, notes);
+    }
+
+    /**
+     * Says at which road speed a speed limiter holds the vehicle.
+     *
+     * @param speed the speed as written, such as {@code 105 mph}, or empty for no limiter
+     * @return a copy with that limiter
+     */
+    public Specification limitedTo(Optional<String> speed) {
+        return new Specification(title, choices, cruise, surface, air, speed, notes);
     }
 
     /**
@@ -134,6 +146,6 @@ public record Specification(
      * @return a copy with these notes
      */
     public Specification noting(String text) {
-        return new Specification(title, choices, cruise, surface, air, text);
+        return new Specification(title, choices, cruise, surface, air, limiter, text);
     }
 }

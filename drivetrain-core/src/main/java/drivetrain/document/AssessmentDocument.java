@@ -64,6 +64,7 @@ public final class AssessmentDocument {
         order.cruise().ifPresent(speed -> inner.with(OrderDocument.CRUISE, speed));
         order.surface().ifPresent(name -> inner.with(OrderDocument.SURFACE, name));
         order.air().ifPresent(words -> inner.with(OrderDocument.AIR, words));
+        order.limiter().ifPresent(speed -> inner.with(OrderDocument.LIMITER, speed));
         if (!order.notes().isEmpty()) {
             inner.with(OrderDocument.NOTES, order.notes());
         }

@@ -29,6 +29,7 @@ public final class OrderDocument {
     static final String CRUISE = "cruise";
     static final String SURFACE = "surface";
     static final String AIR = "air";
+    static final String LIMITER = "speedLimiter";
     static final String NOTES = "notes";
 
     /** What is one ratio or two may be written as a bare number: an axle of 4.10 is. */
@@ -46,6 +47,7 @@ public final class OrderDocument {
         known.add(CRUISE);
         known.add(SURFACE);
         known.add(AIR);
+        known.add(LIMITER);
         known.add(NOTES);
         known.add(OrderFile.KEPT);
         return known;
@@ -117,6 +119,7 @@ public final class OrderDocument {
         order.cruise().ifPresent(speed -> fields.put(CRUISE, speed));
         order.surface().ifPresent(name -> fields.put(SURFACE, name));
         order.air().ifPresent(words -> fields.put(AIR, words));
+        order.limiter().ifPresent(speed -> fields.put(LIMITER, speed));
         if (!order.notes().isEmpty()) {
             fields.put(NOTES, order.notes());
         }
@@ -153,12 +156,13 @@ public final class OrderDocument {
             Optional<String> choice = fields.optional(slot.key(), value -> choice(slot, value));
             order = choice.isPresent() ? order.with(slot, choice.get()) : order;
         }
-        Optional<String> cruise = fields.optional(CRUISE, OrderDocument::cruise);
+        Optional<String> cruise = fields.optional(CRUISE, value -> speed(value, "cruise speed"));
         order = cruise.isPresent() ? order.cruisingAt(cruise.get()) : order;
         Optional<String> surface = fields.optional(SURFACE, Value::line);
         order = surface.isPresent() ? order.drivenOn(surface.get()) : order;
         Optional<String> air = fields.optional(AIR, Value::line);
         order = air.isPresent() ? order.drivenIn(air.get()) : order;
+        order = order.limitedTo(fields.optional(LIMITER, value -> speed(value, "speed limiter")));
         return order.titled(fields.optional(DocumentHead.TITLE, Value::line).orElse(""))
                 .noting(fields.optional(NOTES, Value::text).orElse(""));
     }
@@ -167,8 +171,8 @@ public final class OrderDocument {
         return RATIOS.contains(slot.kind()) ? value.literalOrNumber(text -> text) : value.line();
     }
 
-    private static String cruise(Value value) {
-        value.literal(text -> Speed.parse(text).requirePositive("cruise speed"));
+    private static String speed(Value value, String what) {
+        value.literal(text -> Speed.parse(text).requirePositive(what));
         return value.line();
     }
 }

@@ -37,6 +37,10 @@ public final class SetupReport {
                 .ifPresent(speed -> facts.add(Facts.Fact.of("cruise", "asked cruise", speed)));
         combination.specification().surface().ifPresent(name -> facts.add(Facts.Fact.of("surface", "surface", name)));
         combination.specification().air().ifPresent(words -> facts.add(Facts.Fact.of("air", "air", words)));
+        combination
+                .specification()
+                .limiter()
+                .ifPresent(speed -> facts.add(Facts.Fact.of("speedLimiter", "speed limiter", speed)));
         String notes = combination.specification().notes();
         if (!notes.isEmpty()) {
             facts.add(Facts.Fact.of("notes", "notes", notes));

@@ -23,9 +23,11 @@ public final class TopReport {
      */
     public static Report of(TopAnswer answer, UnitSystem units) {
         TopSpeed top = answer.fastest().top().orThrow();
-        String limit = top.limit() == TopSpeed.Limit.POWER
-                ? "where the engine has no more power than the road takes"
-                : "where the engine reaches its highest speed";
+        String limit = switch (top.limit()) {
+            case POWER -> "where the engine has no more power than the road takes";
+            case GEARING -> "where the engine reaches its highest speed";
+            case LIMITER -> "where the speed limiter holds it";
+        };
         String sentence = "The vehicle reaches "
                 + Figure.of(top.speed(), Display.ROAD_SPEED).text(units) + " in "
                 + answer.fastest().gear().label() + ", " + limit + ".";

@@ -10,7 +10,7 @@ import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
- * The highest speed that a vehicle holds in one gear: where the driving force meets the resistance, or where the gearing ends.
+ * The highest speed that a vehicle holds in one gear: where the driving force meets the resistance, where the gearing ends, or where a speed limiter holds it.
  *
  * @param label the gear
  * @param speed the speed
@@ -28,7 +28,9 @@ public record TopSpeed(String label, Speed speed, Limit limit, Power power) {
         /** The engine has no more force than the resistance takes. */
         POWER("power"),
         /** The engine reaches its highest speed with force left over. */
-        GEARING("gearing");
+        GEARING("gearing"),
+        /** The speed limiter holds the vehicle with force left over. */
+        LIMITER("speed limiter");
 
         private final String label;
 
@@ -54,11 +56,30 @@ public record TopSpeed(String label, Speed speed, Limit limit, Power power) {
      * @return the top speed, or that the gear cannot hold any speed
      */
     public static Outcome<TopSpeed> of(ForceCurve curve, RoadLoad load) {
+        return of(curve, load, Optional.empty());
+    }
+
+    /**
+     * Finds the top speed in one gear under a speed limiter.
+     *
+     * @param curve the driving force
+     * @param load the resistance
+     * @param limiter the road speed above which the engine is held back, or empty
+     * @return the top speed, or that the gear cannot hold any speed
+     */
+    public static Outcome<TopSpeed> of(ForceCurve curve, RoadLoad load, Optional<Speed> limiter) {
+        boolean isLimited =
+                limiter.filter(held -> held.isLessThan(curve.highest())).isPresent();
+        Speed end = isLimited ? limiter.orElseThrow() : curve.highest();
+        if (end.isLessThan(curve.lowest())) {
+            return Outcome.notEvaluated(
+                    "the speed limiter holds the vehicle below the slowest speed of " + curve.label());
+        }
         UnivariateFunction reserve = speed -> curve.newtonsAt(speed) - load.totalNewtons(speed);
-        double high = curve.highest().si();
+        double high = end.si();
         double step = (high - curve.lowest().si()) / SAMPLES;
         if (reserve.value(high) >= 0.0) {
-            return Outcome.of(at(curve, load, high, Limit.GEARING));
+            return Outcome.of(at(curve, load, high, isLimited ? Limit.LIMITER : Limit.GEARING));
         }
         for (int i = SAMPLES - 1; i >= 0; i--) {
             double low = curve.lowest().si() + i * step;

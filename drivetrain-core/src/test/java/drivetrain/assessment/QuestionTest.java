@@ -74,7 +74,13 @@ class QuestionTest {
     @Test
     void doesNotAskAboutCruiseWithoutASpeed() {
         Combination idle = Builds.of(new Specification(
-                "", Builds.TOURER.choices(), Optional.empty(), Optional.empty(), Optional.empty(), ""));
+                "",
+                Builds.TOURER.choices(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                ""));
 
         assertThat(Question.CRUISE.of(idle).reason()).contains("the order names no cruise speed");
     }

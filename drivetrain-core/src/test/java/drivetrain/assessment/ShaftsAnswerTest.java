@@ -172,6 +172,7 @@ class ShaftsAnswerTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 "");
 
         assertThat(ask(noTire).shafts().get(0).motions().reason()).contains("no tire is chosen");

@@ -47,6 +47,7 @@ class SpecificationTest {
                 .titled("Fence line")
                 .cruisingAt("55 mph")
                 .noting("slow work")
+                .limitedTo(Optional.of("90 mph"))
                 .with(Slot.HUBS, "none")
                 .with(Slot.TIRE, "235/85R16")
                 .without(Slot.TIRE);
@@ -58,14 +59,17 @@ class SpecificationTest {
                         Optional.of("55 mph"),
                         Optional.empty(),
                         Optional.empty(),
+                        Optional.of("90 mph"),
                         "slow work"));
         assertThat(order.titled("Other").notes()).isEqualTo("slow work");
+        assertThat(order.limitedTo(Optional.empty()).limiter()).isEmpty();
     }
 
     @Test
     void copiesTheChoicesAndLetsNobodyChangeThem() {
         Map<Slot, String> choices = new HashMap<>(Map.of(Slot.TIRE, "235/85R16"));
-        Specification order = new Specification("", choices, Optional.empty(), Optional.empty(), Optional.empty(), "");
+        Specification order = new Specification(
+                "", choices, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), "");
         choices.clear();
 
         assertThat(order.choice(Slot.TIRE)).contains("235/85R16");

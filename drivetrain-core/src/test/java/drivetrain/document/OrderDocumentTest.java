@@ -180,6 +180,7 @@ class OrderDocumentTest {
                         Optional.of("65 mph"),
                         Optional.of(awkward),
                         Optional.of(awkward),
+                        Optional.of("105 mph"),
                         notes);
                 String text = OrderDocument.text(order, format);
                 assertThat(OrderDocument.parse("f", text, format)).as(text).isEqualTo(order);

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import drivetrain.quantity.Force;
 import drivetrain.quantity.Speed;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class TopSpeedTest {
@@ -35,6 +36,32 @@ class TopSpeedTest {
         assertThat(TopSpeed.of(weak, Roads.wagon()).reason())
                 .hasValueSatisfying(why -> assertThat(why).contains("6th high"));
         assertThat(TopSpeed.fastest(List.of(weak), Roads.wagon()).reason()).isPresent();
+    }
+
+    @Test
+    void aLimiterEndsWhatPowerAndGearingWouldNot() {
+        ForceCurve curve = Roads.power("5th high", 150_000.0, 20.0, 90.0);
+        Speed free = TopSpeed.of(curve, Roads.wagon()).orThrow().speed();
+
+        TopSpeed held =
+                TopSpeed.of(curve, Roads.wagon(), Optional.of(free.times(0.8))).orThrow();
+        assertThat(held.limit()).isEqualTo(TopSpeed.Limit.LIMITER);
+        assertThat(held.speed()).isEqualTo(free.times(0.8));
+        assertThat(held.power()).isEqualTo(Roads.wagon().powerAtWheels(held.speed()));
+
+        TopSpeed high =
+                TopSpeed.of(curve, Roads.wagon(), Optional.of(free.times(1.1))).orThrow();
+        assertThat(high.limit()).isEqualTo(TopSpeed.Limit.POWER);
+        assertThat(high.speed().si()).isCloseTo(free.si(), within(1e-6));
+
+        assertThat(TopSpeed.of(curve, Roads.wagon(), Optional.of(curve.highest()))
+                        .orThrow()
+                        .limit())
+                .as("a limiter at the end of the gear adds nothing")
+                .isEqualTo(TopSpeed.of(curve, Roads.wagon()).orThrow().limit());
+        assertThat(TopSpeed.of(curve, Roads.wagon(), Optional.of(curve.lowest().times(0.9)))
+                        .reason())
+                .hasValueSatisfying(why -> assertThat(why).contains("below the slowest speed of 5th high"));
     }
 
     @Test

@@ -14,7 +14,9 @@ import drivetrain.report.TopReport;
 public final class TopCommand implements QuestionCommand<TopAnswer> {
 
     private static final Manual MANUAL = Manual.of(
-                    Topic.ROAD, "top", "how fast it really goes: the lower of power and gearing in each gear")
+                    Topic.ROAD,
+                    "top",
+                    "how fast it really goes: the lowest of power, gearing and speed limiter in each gear")
             .alias("top speed", "vmax", "maximum speed")
             .example("top");
 

@@ -17,7 +17,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
-/** A word that says what the package is driven on or in: {@code surface}, {@code air}. */
+/** A word that says what the package is driven on, in or under: {@code surface}, {@code air}, {@code limiter}. */
 public final class ConditionCommand implements Command {
 
     private final Manual manual;
@@ -64,7 +64,19 @@ public final class ConditionCommand implements Command {
                         "none named, standard air at sea level is taken",
                         Specification::air,
                         Specification::drivenIn,
-                        () -> Offer.of("altitude", "temperature", "standard")));
+                        () -> Offer.of("altitude", "temperature", "standard")),
+                new ConditionCommand(
+                        Manual.of(
+                                        Topic.CHOOSE,
+                                        "limiter [SPEED]",
+                                        "say at which road speed a speed limiter holds the vehicle")
+                                .alias("speed limiter")
+                                .example("limiter 105 mph", "limiter none"),
+                        "none",
+                        Specification::limiter,
+                        (order, text) ->
+                                order.limitedTo(Optional.of(text).filter(words -> !words.equalsIgnoreCase("none"))),
+                        () -> Offer.of("none")));
     }
 
     @Override
