@@ -13,12 +13,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /**
  * Reads and writes orders: a drivetrain package as it was chosen, word for word.
  *
  * <p>What is written reads back as an equal specification, and is then written as the same bytes. Packages that are kept beside an order in its file are checked
- * and left out here; {@link OrderFile} has them. Whether a catalog has the parts that an order names is
+ * and left out here; {@link OrderFile} has them, and can check choices while it reads them. Whether a catalog has the parts that an order names is
  * told when the order is resolved, not here.
  */
 public final class OrderDocument {
@@ -35,6 +36,9 @@ public final class OrderDocument {
     /** What is one ratio or two may be written as a bare number: an axle of 4.10 is. */
     private static final Set<PartKind<?>> RATIOS =
             Set.of(PartKind.AXLE, PartKind.OVERDRIVE, PartKind.HUB_REDUCTION, PartKind.TRANSFER_CASE);
+
+    /** For a reader that knows no catalog. */
+    static final Consumer<Specification> UNCHECKED = choice -> {};
 
     private OrderDocument() {}
 
@@ -140,8 +144,8 @@ public final class OrderDocument {
 
     private static Specification specification(SourceText source, DocumentFormat format) {
         Fields fields = head(source, format);
-        fields.optional(OrderFile.KEPT, OrderFile::packages);
-        return specification(fields);
+        fields.optional(OrderFile.KEPT, value -> OrderFile.packages(value, UNCHECKED));
+        return specification(fields, UNCHECKED);
     }
 
     /** Reads the head and returns the fields of the order. */
@@ -149,30 +153,46 @@ public final class OrderDocument {
         return DocumentHead.require(DocumentTree.read(source, format), KIND, "order", known());
     }
 
-    /** Reads the choices. */
-    static Specification specification(Fields fields) {
-        Specification order = Specification.empty();
+    /** Reads the choices. The check is given each of them alone, and what it refuses is refused with the place of that choice. */
+    static Specification specification(Fields fields, Consumer<Specification> check) {
+        Specification nothing = Specification.empty();
+        Specification order = nothing;
         for (Slot slot : Slot.values()) {
-            Optional<String> choice = fields.optional(slot.key(), value -> choice(slot, value));
+            Optional<String> choice = fields.optional(
+                    slot.key(), value -> choice(slot, value, text -> check.accept(nothing.with(slot, text))));
             order = choice.isPresent() ? order.with(slot, choice.get()) : order;
         }
-        Optional<String> cruise = fields.optional(CRUISE, value -> speed(value, "cruise speed"));
+        Optional<String> cruise =
+                fields.optional(CRUISE, value -> speed(value, "cruise speed").line());
         order = cruise.isPresent() ? order.cruisingAt(cruise.get()) : order;
-        Optional<String> surface = fields.optional(SURFACE, Value::line);
+        Optional<String> surface =
+                fields.optional(SURFACE, value -> line(value, text -> check.accept(nothing.drivenOn(text))));
         order = surface.isPresent() ? order.drivenOn(surface.get()) : order;
-        Optional<String> air = fields.optional(AIR, Value::line);
+        Optional<String> air = fields.optional(AIR, value -> line(value, text -> check.accept(nothing.drivenIn(text))));
         order = air.isPresent() ? order.drivenIn(air.get()) : order;
-        order = order.limitedTo(fields.optional(LIMITER, value -> speed(value, "speed limiter")));
+        order = order.limitedTo(fields.optional(
+                LIMITER,
+                value -> line(
+                        speed(value, "speed limiter"), text -> check.accept(nothing.limitedTo(Optional.of(text))))));
         return order.titled(fields.optional(DocumentHead.TITLE, Value::line).orElse(""))
                 .noting(fields.optional(NOTES, Value::text).orElse(""));
     }
 
-    private static String choice(Slot slot, Value value) {
-        return RATIOS.contains(slot.kind()) ? value.literalOrNumber(text -> text) : value.line();
+    private static String choice(Slot slot, Value value, Consumer<String> check) {
+        return RATIOS.contains(slot.kind()) ? value.literalOrNumber(text -> checked(text, check)) : line(value, check);
     }
 
-    private static String speed(Value value, String what) {
+    private static String line(Value value, Consumer<String> check) {
+        return value.literal(text -> checked(text, check));
+    }
+
+    private static String checked(String text, Consumer<String> check) {
+        check.accept(text);
+        return text;
+    }
+
+    private static Value speed(Value value, String what) {
         value.literal(text -> Speed.parse(text).requirePositive(what));
-        return value.line();
+        return value;
     }
 }

@@ -10,6 +10,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.regex.Pattern;
 
 /**
@@ -80,8 +81,21 @@ public record OrderFile(Specification order, Map<String, Specification> kept) {
      * @throws RefusedException if its content is refused, with its place
      */
     public static OrderFile read(Path file) throws IOException {
+        return read(file, OrderDocument.UNCHECKED);
+    }
+
+    /**
+     * Reads a file and checks its choices, so that one which is refused is refused with its place.
+     *
+     * @param file a file whose name ends in .yaml, .yml or .json
+     * @param check is given each choice of the order and of the kept packages as an order that has nothing else, and refuses it or not
+     * @return the order and what is kept beside it
+     * @throws IOException if the file cannot be read
+     * @throws RefusedException if its content is refused, with its place
+     */
+    public static OrderFile read(Path file, Consumer<Specification> check) throws IOException {
         DocumentFormat format = DocumentFormat.of(file);
-        return of(SourceBytes.read(file), format);
+        return of(SourceBytes.read(file), format, check);
     }
 
     /**
@@ -94,7 +108,7 @@ public record OrderFile(Specification order, Map<String, Specification> kept) {
      * @throws RefusedException if it is refused, with its place
      */
     public static OrderFile parse(String name, String text, DocumentFormat format) {
-        return of(SourceText.of(name, text), format);
+        return of(SourceText.of(name, text), format, OrderDocument.UNCHECKED);
     }
 
     /**
@@ -126,15 +140,15 @@ public record OrderFile(Specification order, Map<String, Specification> kept) {
         AtomicFile.write(file, text(DocumentFormat.of(file)));
     }
 
-    private static OrderFile of(SourceText source, DocumentFormat format) {
+    private static OrderFile of(SourceText source, DocumentFormat format, Consumer<Specification> check) {
         Fields fields = OrderDocument.head(source, format);
         return new OrderFile(
-                OrderDocument.specification(fields),
-                fields.optional(KEPT, OrderFile::packages).orElse(Map.of()));
+                OrderDocument.specification(fields, check),
+                fields.optional(KEPT, value -> packages(value, check)).orElse(Map.of()));
     }
 
     /** Reads the group of kept packages. */
-    static Map<String, Specification> packages(Value value) {
+    static Map<String, Specification> packages(Value value, Consumer<Specification> check) {
         Map<String, Specification> packages = new LinkedHashMap<>();
         List<String> known = new ArrayList<>(OrderDocument.known());
         known.removeAll(List.of(DocumentHead.DOCUMENT, DocumentHead.VERSION, KEPT));
@@ -147,7 +161,7 @@ public record OrderFile(Specification order, Map<String, Specification> kept) {
                         .in(entry.getValue().place())
                         .asException();
             }
-            packages.put(entry.getKey(), OrderDocument.specification(one.fields("kept package", known)));
+            packages.put(entry.getKey(), OrderDocument.specification(one.fields("kept package", known), check));
         }
         if (packages.isEmpty() || packages.size() > MOST_KEPT) {
             throw value.refusal(packages.size() + " packages", "is not a count of kept packages that a file can have")

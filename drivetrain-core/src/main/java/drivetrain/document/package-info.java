@@ -40,8 +40,8 @@
  * Fields}, {@code Value} and one class for each kind of part). Nothing is bound by reflection.
  *
  * <h2>What it leaves out</h2>
- * Whether a catalog has the parts that an order names is told when the order is resolved. Comments and the layout of an order are not kept when it is
- * written again. An assessment is written only.
+ * Whether a catalog has the parts that an order names is told when the order is resolved, or, with its place in the file, by the check with which an {@link
+ * drivetrain.document.OrderFile} is read. Comments and the layout of an order are not kept when it is written again. An assessment is written only.
  */
 @NullMarked
 package drivetrain.document;

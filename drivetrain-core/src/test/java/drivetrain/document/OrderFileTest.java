@@ -5,9 +5,16 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import drivetrain.combination.Slot;
 import drivetrain.combination.Specification;
+import drivetrain.refusal.Refusal;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -68,6 +75,28 @@ class OrderFileTest {
         }
         assertThat(Refused.sentence(() -> OrderDocument.parse("o.yaml", text, DocumentFormat.YAML)))
                 .isEqualTo(sentence);
+    }
+
+    @Test
+    void givesEachChoiceAloneToACheck(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("o.yaml");
+        new OrderFile(STOCK, Map.of("other", STOCK.limitedTo(Optional.of("90 mph")))).write(file);
+        List<Specification> seen = new ArrayList<>();
+        OrderFile.read(file, seen::add);
+
+        assertThat(seen)
+                .contains(Specification.empty().limitedTo(Optional.of("90 mph")))
+                .allSatisfy(alone -> assertThat(alone.choices()).hasSizeLessThanOrEqualTo(1));
+        STOCK.choices()
+                .forEach((slot, text) ->
+                        assertThat(seen).contains(Specification.empty().with(slot, text)));
+
+        String sentence = Refused.sentence(() -> OrderFile.read(file, choice -> {
+            choice.limiter().ifPresent(speed -> {
+                throw Refusal.of("limiter", speed, "is not wanted").at(3).asException();
+            });
+        }));
+        assertThat(sentence).containsPattern("o.yaml:\\d+:\\d+: limiter \"90 mph\": is not wanted");
     }
 
     @Test

@@ -83,7 +83,8 @@ public final class OpenCommand implements Command {
         Path file = FileWords.path(text);
         try {
             try {
-                return opened(present, OrderFile.read(file));
+                OrderFile opened = OrderFile.read(file, choice -> lookUp(choice, present.shelf()));
+                return present.with(opened.order()).keeping(opened.kept());
             } catch (RefusedException refused) {
                 if (!refused.refusal().given().equals(CATALOG)) {
                     throw refused;
@@ -95,19 +96,9 @@ public final class OpenCommand implements Command {
         }
     }
 
-    /** The packages of the file are set aside too; each must be one that can be looked up, or the whole file is refused. */
-    private static Setup opened(Setup present, OrderFile file) {
-        Setup opened = present.with(file.order()).keeping(file.kept());
-        file.kept().forEach((name, choices) -> {
-            try {
-                new Kept(choices, present.shelf()).combination().lookUpUnlike(Specification.empty());
-            } catch (RefusedException refused) {
-                throw refused.refusal()
-                        .about("kept package " + name + ", " + refused.refusal().subject())
-                        .asException();
-            }
-        });
-        return opened;
+    /** One choice that cannot be looked up, be it of a kept package, has the whole file refused. */
+    private static void lookUp(Specification choice, Shelf shelf) {
+        new Kept(choice, shelf).combination().lookUpUnlike(Specification.empty());
     }
 
     @Override

@@ -7,9 +7,11 @@ import drivetrain.repl.command.Topic;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class KeepCommandsTest {
@@ -144,7 +146,30 @@ class KeepCommandsTest {
         Files.writeString(folder.resolve("bad.yaml"), set.replace("    engine: v8-6.2", "    engine: v8-9"));
         Trial refused = Trial.of("open " + quoted("bad.yaml"));
         assertThat(refused.status()).isEqualTo(1);
-        assertThat(refused.err()).contains("kept package stock, engine \"v8-9\": is not on the shelf");
+        assertThat(refused.err()).containsPattern("bad.yaml:\\d+:13: engine \"v8-9\": is not on the shelf");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "tire: at-265-75r16 | tire: at-265-75r99 | 7 | tire \"at-265-75r99\": is not on the shelf",
+                "rearAxle: rp-3.73 | rearAxle: 41/x | 14 | rear axle \"41/x\": \"41/x\" is not a ratio",
+                "cruise: 70 mph | cruise: 70 | 9 | cruise \"70\": is a bare number",
+                "cruise: 70 mph | speedLimiter: 9 km/h | 15 | speed limiter \"9 km/h\": is out of range",
+                "cruise: 70 mph | surface: mud pie | 10 | surface \"mud pie\": is not a surface",
+                "cruise: 70 mph | air: altitude 3 foo | 17 | air \"altitude 3 foo\": \"foo\" is not a unit"
+            })
+    void saysWhereInAFileAChoiceIsThatItCannotLookUp(String line, String changed, int column, String problem)
+            throws IOException {
+        assertThat(Trial.of("open demo", "save " + quoted("good.yaml")).err()).isEmpty();
+        List<String> good = Files.readAllLines(folder.resolve("good.yaml"));
+        int at = good.indexOf(line);
+        good.set(at, changed);
+        Files.write(folder.resolve("bad.yaml"), good);
+
+        assertThat(Trial.of("open " + quoted("bad.yaml")).err())
+                .contains("bad.yaml:" + (at + 1) + ":" + column + ": " + problem);
     }
 
     @Test
