@@ -76,7 +76,7 @@ public record Session(Setup setup, Setup kept, Timeline timeline, UnitSystem uni
      * @throws drivetrain.refusal.RefusedException if a choice is neither a name nor a literal
      */
     public Session change(String what, Specification changed) {
-        return change(what, setup.with(changed), kept, specification());
+        return change(what, setup.with(changed), false, specification());
     }
 
     /**
@@ -87,7 +87,7 @@ public record Session(Setup setup, Setup kept, Timeline timeline, UnitSystem uni
      * @return the next state, which can be undone
      */
     public Session keep(String what, String name) {
-        return change(what, setup.keeping(name), kept, specification());
+        return change(what, setup.keeping(name), false, specification());
     }
 
     /**
@@ -99,7 +99,7 @@ public record Session(Setup setup, Setup kept, Timeline timeline, UnitSystem uni
      * @throws drivetrain.refusal.RefusedException if a choice is neither a name nor a literal
      */
     public Session open(String what, Setup opened) {
-        return change(what, opened, opened, Specification.empty());
+        return change(what, opened, true, Specification.empty());
     }
 
     /**
@@ -110,12 +110,13 @@ public record Session(Setup setup, Setup kept, Timeline timeline, UnitSystem uni
      * @return the next state, which can be undone
      */
     public Session openPacked(String what, Setup opened) {
-        return change(what, opened, opened, opened.specification());
+        return change(what, opened, true, opened.specification());
     }
 
-    private Session change(String what, Setup after, Setup nowKept, Specification known) {
-        Timeline longer = timeline.with(new Timeline.Change(what, setup, after));
-        Session next = new Session(after, nowKept, longer, units, output);
+    private Session change(String what, Setup after, boolean isOpened, Specification known) {
+        Optional<Setup> keptBefore = isOpened ? Optional.of(kept) : Optional.empty();
+        Timeline longer = timeline.with(new Timeline.Change(what, setup, after, keptBefore));
+        Session next = new Session(after, isOpened ? after : kept, longer, units, output);
         next.combination().lookUpUnlike(known);
         return next;
     }
@@ -135,7 +136,9 @@ public record Session(Setup setup, Setup kept, Timeline timeline, UnitSystem uni
      * @return the state before it, or empty if there is no change
      */
     public Optional<Session> undo() {
-        return timeline.lastDone().map(change -> new Session(change.before(), kept, timeline.back(), units, output));
+        return timeline.lastDone()
+                .map(change ->
+                        new Session(change.before(), change.keptBefore().orElse(kept), timeline.back(), units, output));
     }
 
     /**
@@ -144,7 +147,13 @@ public record Session(Setup setup, Setup kept, Timeline timeline, UnitSystem uni
      * @return the state after it, or empty if nothing was undone
      */
     public Optional<Session> redo() {
-        return timeline.lastUndone().map(change -> new Session(change.after(), kept, timeline.forth(), units, output));
+        return timeline.lastUndone()
+                .map(change -> new Session(
+                        change.after(),
+                        change.keptBefore().isPresent() ? change.after() : kept,
+                        timeline.forth(),
+                        units,
+                        output));
     }
 
     /**

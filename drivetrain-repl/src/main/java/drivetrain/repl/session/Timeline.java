@@ -29,8 +29,9 @@ public record Timeline(List<Change> done, List<Change> undone) {
      * @param what what was done, in the words of the user
      * @param before the set-up before it
      * @param after the set-up after it
+     * @param keptBefore where the change opened something: what had last been opened or saved before it
      */
-    public record Change(String what, Setup before, Setup after) {}
+    public record Change(String what, Setup before, Setup after, Optional<Setup> keptBefore) {}
 
     /**
      * Returns a timeline without changes.

@@ -32,6 +32,28 @@ class SessionTest {
     }
 
     @Test
+    void isAsUnchangedAsBeforeOnceAnOpeningIsUndone() {
+        Setup other = new Setup(START.specification().titled("y"), START.setup().shelf());
+        Session undone = START.open("open y", other).undo().orElseThrow();
+        assertThat(undone.isChanged()).isFalse();
+        assertThat(undone.redo().orElseThrow().isChanged()).isFalse();
+
+        Session edited = START.change("title x", START.specification().titled("x"));
+        Session back = edited.open("open y", other).undo().orElseThrow();
+        assertThat(back.isChanged()).as("x was never saved").isTrue();
+        Session savedBetween = edited.saved()
+                .open("open y", other)
+                .change("title z", START.specification().titled("z"))
+                .saved();
+        assertThat(savedBetween.undo().orElseThrow().isChanged())
+                .as("z was saved, y is in hand")
+                .isTrue();
+        assertThat(savedBetween.undo().flatMap(Session::undo).orElseThrow().isChanged())
+                .as("x was saved before")
+                .isFalse();
+    }
+
+    @Test
     void isUnchangedOnceOpened() {
         Setup other = new Setup(START.specification().titled("y"), START.setup().shelf());
         assertThat(START.open("open y", other).isChanged()).isFalse();
