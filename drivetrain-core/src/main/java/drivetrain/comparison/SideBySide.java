@@ -90,6 +90,16 @@ public record SideBySide(List<Order> orders, List<Row> rows, List<Check> checks)
         }
 
         /**
+         * Tells whether the check is made in every package and met by it.
+         *
+         * @return true if nobody need look at it
+         */
+        public boolean isMetByAll() {
+            return findings.stream()
+                    .allMatch(finding -> finding.map(Finding::verdict).equals(Optional.of(Verdict.MET)));
+        }
+
+        /**
          * Tells whether the packages do not all have the same verdict.
          *
          * @return true if a verdict differs

@@ -1,6 +1,7 @@
 package drivetrain.report;
 
 import drivetrain.combination.Slot;
+import drivetrain.combination.Specification;
 import drivetrain.comparison.Measure;
 import drivetrain.comparison.SideBySide;
 import drivetrain.finding.Finding;
@@ -9,6 +10,7 @@ import drivetrain.quantity.Figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Drivetrain packages side by side. */
 public final class ComparisonReport {
@@ -29,7 +31,7 @@ public final class ComparisonReport {
         blocks.add(orders(comparison));
         parts(comparison).ifPresent(blocks::add);
         blocks.add(figures(comparison, onlyDifferences));
-        blocks.add(checks(comparison, onlyDifferences));
+        blocks.addAll(checks(comparison, onlyDifferences));
         if (!comparison.assumptions().isEmpty()) {
             blocks.add(Notes.of(comparison.assumptions()));
         }
@@ -78,20 +80,12 @@ public final class ComparisonReport {
     private static Optional<Grid> parts(SideBySide comparison) {
         List<List<Cell>> rows = new ArrayList<>();
         for (Slot slot : Slot.values()) {
-            List<String> choices = comparison.orders().stream()
-                    .map(order -> order.assessment()
-                            .combination()
-                            .specification()
-                            .choice(slot)
-                            .orElse("-"))
-                    .toList();
-            if (choices.stream().distinct().count() > 1) {
-                List<Cell> row = new ArrayList<>();
-                row.add(Cell.of(slot.word()));
-                choices.forEach(choice -> row.add(Cell.of(choice)));
-                rows.add(row);
-            }
+            choices(slot.word(), comparison, order -> order.choice(slot)).ifPresent(rows::add);
         }
+        choices("cruise", comparison, Specification::cruise).ifPresent(rows::add);
+        choices("surface", comparison, Specification::surface).ifPresent(rows::add);
+        choices("air", comparison, Specification::air).ifPresent(rows::add);
+        choices("speed limiter", comparison, Specification::limiter).ifPresent(rows::add);
         List<Column> columns = new ArrayList<>();
         columns.add(Column.ofText("place", "place"));
         for (int i = 0; i < comparison.orders().size(); i++) {
@@ -100,6 +94,22 @@ public final class ComparisonReport {
         return rows.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Grid("parts", "The parts that differ", columns, rows));
+    }
+
+    /** What is chosen for one place, if it is not the same in all packages. */
+    private static Optional<List<Cell>> choices(
+            String place, SideBySide comparison, Function<Specification, Optional<String>> choice) {
+        List<String> choices = comparison.orders().stream()
+                .map(order -> choice.apply(order.assessment().combination().specification())
+                        .orElse("-"))
+                .toList();
+        if (choices.stream().distinct().count() == 1) {
+            return Optional.empty();
+        }
+        List<Cell> row = new ArrayList<>();
+        row.add(Cell.of(place));
+        choices.forEach(text -> row.add(Cell.of(text)));
+        return Optional.of(row);
     }
 
     private static String key(int index) {
@@ -113,9 +123,9 @@ public final class ComparisonReport {
             String name = comparison.orders().get(i).name();
             columns.add(Column.ofFigures(key(i), name));
             if (i > 0) {
-                String of = comparison.orders().size() > 2 ? " of " + name : "";
-                columns.add(Column.ofFigures("change" + (i + 1), "change" + of));
-                columns.add(Column.ofText("judged" + (i + 1), "which is" + of));
+                boolean onlyTwo = comparison.orders().size() == 2;
+                columns.add(Column.ofFigures("change" + (i + 1), onlyTwo ? "change" : "change of " + name));
+                columns.add(Column.ofText("judged" + (i + 1), onlyTwo ? "which is" : name + " is"));
             }
         }
         List<List<Cell>> rows = new ArrayList<>();
@@ -155,15 +165,19 @@ public final class ComparisonReport {
         };
     }
 
-    private static Grid checks(SideBySide comparison, boolean onlyDifferences) {
+    /** The checks that some package does not meet; those that all of them meet are counted only. */
+    private static List<Block> checks(SideBySide comparison, boolean onlyDifferences) {
         List<Column> columns = new ArrayList<>();
         columns.add(Column.ofText("check", "check"));
         for (int i = 0; i < comparison.orders().size(); i++) {
             columns.add(Column.ofText(key(i), comparison.orders().get(i).name()));
         }
         List<List<Cell>> rows = new ArrayList<>();
+        long met = comparison.checks().stream()
+                .filter(SideBySide.Check::isMetByAll)
+                .count();
         for (SideBySide.Check check : comparison.checks()) {
-            if (!onlyDifferences || check.differs()) {
+            if (onlyDifferences ? check.differs() : !check.isMetByAll()) {
                 List<Cell> row = new ArrayList<>();
                 row.add(Cell.of(check.checked()));
                 check.findings()
@@ -173,6 +187,13 @@ public final class ComparisonReport {
                 rows.add(row);
             }
         }
-        return new Grid("checks", "The checks", columns, rows);
+        Grid grid = new Grid("checks", "The checks", columns, rows);
+        String more = rows.isEmpty() ? "" : "more ";
+        Sentence alike = new Sentence(
+                "metByAll",
+                met == 1
+                        ? "One " + more + "check is met by every package."
+                        : met + " " + more + "checks are met by every package.");
+        return met == 0 ? List.of(grid) : List.of(grid, alike);
     }
 }

@@ -33,9 +33,31 @@ class CompareCommandsTest {
         assertThat(answer("keep stock", "axle 41/10", "compare stock differences"))
                 .doesNotContain("peak torque");
         assertThat(answer("keep a", "axle 41/10", "keep b", "tire at-245-75r16", "compare"))
-                .contains("change of b")
-                .contains("change of in-hand");
+                .contains("change of b", "b is")
+                .contains("change of in-hand", "in-hand is");
         assertThat(answer("keep a", "axle 41/10", "keep b", "compare b a")).contains("Against \"b\"");
+    }
+
+    @Test
+    void countsTheChecksThatEveryPackageMeets() {
+        String compared = answer("keep stock", "axle 41/10", "compare");
+        assertThat(compared)
+                .containsPattern("(?m)^  speedometer +exceeded +met$")
+                .containsPattern("(?m)^  torque in the rear ring and pinion +met +-$")
+                .containsPattern("(?m)^\\d+ more checks are met by every package\\.$")
+                .doesNotContainPattern("(?m) met +met$");
+        assertThat(answer("keep stock", "axle 41/10", "compare differences"))
+                .as("what neither package was checked for is alike")
+                .doesNotContainPattern("(?m)not evaluated +not evaluated$");
+    }
+
+    @Test
+    void showsHowPackagesAreDrivenWhereThatDiffers() {
+        assertThat(answer("keep stock", "limiter 100 mph", "surface gravel", "air altitude 1500 m", "compare"))
+                .containsPattern("(?m)^  speed limiter +- +100 mph$")
+                .containsPattern("(?m)^  surface +- +gravel$")
+                .containsPattern("(?m)^  air +- +altitude 1500 m$")
+                .doesNotContainPattern("(?m)^  cruise +70 mph");
     }
 
     @Test
