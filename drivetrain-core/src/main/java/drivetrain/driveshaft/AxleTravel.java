@@ -14,6 +14,8 @@ public record AxleTravel(Position pinion, Length bump, Length droop, Length trac
 
     private static final Length NONE = Length.ofMeters(0.0);
     private static final Length MOST = Length.ofMillimeters(600.0);
+    private static final Length NARROWEST = Length.ofMillimeters(800.0);
+    private static final Length WIDEST = Length.ofMeters(3.0);
 
     /**
      * Checks the figures.
@@ -21,10 +23,19 @@ public record AxleTravel(Position pinion, Length bump, Length droop, Length trac
      * @throws drivetrain.refusal.RefusedException if one is out of range
      */
     public AxleTravel {
-        bump.requireBetween("bump", NONE, MOST, Length.MILLIMETER);
-        droop.requireBetween("droop", NONE, MOST, Length.MILLIMETER);
-        track.requireBetween("track", Length.ofMillimeters(800.0), Length.ofMeters(3.0), Length.MILLIMETER);
+        requireWay("bump", bump);
+        requireWay("droop", droop);
+        requireTrack(track);
         SuspensionPoint.requireNear("pinion", pinion);
+    }
+
+    /** The way of a wheel up or down. */
+    static Length requireWay(String which, Length way) {
+        return way.requireBetween(which, NONE, MOST, Length.MILLIMETER);
+    }
+
+    static Length requireTrack(Length track) {
+        return track.requireBetween("track", NARROWEST, WIDEST, Length.MILLIMETER);
     }
 
     double heave(double left, double right) {

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 
 /** Reads a text that describes something in clauses separated by commas, each of words separated by spaces. */
@@ -230,6 +231,11 @@ final class Phrase {
 
     /** Takes a number with its unit. */
     <Q extends Quantity<Q>> Q quantity(Kind<Q> kind, String wanted) {
+        return quantity(kind, wanted, value -> value);
+    }
+
+    /** Takes a number with its unit and checks it, so that one which is refused is refused where it stands. */
+    <Q extends Quantity<Q>> Q quantity(Kind<Q> kind, String wanted, UnaryOperator<Q> check) {
         if (!atNumber()) {
             Word word = take(wanted);
             throw fault("\"" + word.text() + "\" stands where " + wanted + " is wanted", word.start());
@@ -239,7 +245,7 @@ final class Phrase {
         while (hasNext() && position() < end) {
             next++;
         }
-        return located(start, text.substring(start, end), kind::parse);
+        return located(start, text.substring(start, end), typed -> check.apply(kind.parse(typed)));
     }
 
     /** Takes a whole number. */

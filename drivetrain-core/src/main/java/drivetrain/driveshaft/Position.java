@@ -25,8 +25,8 @@ public record Position(Length x, Length y, Length z) {
         require("z", z);
     }
 
-    private static void require(String axis, Length coordinate) {
-        coordinate.requireBetween(axis, FURTHEST.times(-1.0), FURTHEST, Length.METER);
+    static Length require(String axis, Length coordinate) {
+        return coordinate.requireBetween(axis, FURTHEST.times(-1.0), FURTHEST, Length.METER);
     }
 
     /**

@@ -1,10 +1,13 @@
 package drivetrain.driveshaft;
 
 import drivetrain.quantity.Angle;
+import drivetrain.quantity.Kind;
 import drivetrain.quantity.Length;
+import drivetrain.quantity.Quantity;
 import drivetrain.refusal.RefusedException;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** Reads and writes the description of a suspension. */
 final class SuspensionText {
@@ -70,13 +73,15 @@ final class SuspensionText {
         } else if (guide.get() != Guide.SPRINGS && phrase.takes("panhard")) {
             panhard = once("panhard", panhard, rod(), start);
         } else if (phrase.takes("pinion")) {
-            pinion = once("pinion", pinion, point(), start);
+            Position center = point();
+            SuspensionPoint.requireNear("pinion", center);
+            pinion = once("pinion", pinion, center, start);
         } else if (phrase.takes("bump")) {
-            bump = once("bump", bump, phrase.quantity(Length.KIND, "a length"), start);
+            bump = once("bump", bump, length(way -> AxleTravel.requireWay("bump", way)), start);
         } else if (phrase.takes("droop")) {
-            droop = once("droop", droop, phrase.quantity(Length.KIND, "a length"), start);
+            droop = once("droop", droop, length(way -> AxleTravel.requireWay("droop", way)), start);
         } else if (phrase.takes("track")) {
-            track = once("track", track, phrase.quantity(Length.KIND, "a length"), start);
+            track = once("track", track, length(AxleTravel::requireTrack), start);
         } else {
             throw phrase.notUnderstood();
         }
@@ -87,6 +92,10 @@ final class SuspensionText {
             throw phrase.fault("has " + clause + " twice", start);
         }
         return Optional.of(now);
+    }
+
+    private Length length(UnaryOperator<Length> check) {
+        return phrase.quantity(Length.KIND, "a length", check);
     }
 
     private void readGuide() {
@@ -100,7 +109,7 @@ final class SuspensionText {
             guide = Optional.of(Guide.SPRINGS);
             guidePoints = Optional.of(pair());
             if (phrase.takes("turning")) {
-                Angle angle = signed(Angle.KIND, "up", "down");
+                Angle angle = signed(Angle.KIND, "up", "down", value -> value);
                 phrase.require("per");
                 Length over = phrase.quantity(Length.KIND, "a length").requirePositive("bump");
                 turn = Optional.of(angle.times(TURN_OVER.ratioTo(over)));
@@ -123,23 +132,27 @@ final class SuspensionText {
     }
 
     private Position pair() {
-        Length x = signed(Length.KIND, "ahead", "behind");
-        Length z = signed(Length.KIND, "above", "below");
+        Length x = aside("ahead", "behind");
+        Length z = aside("above", "below");
         Length y = phrase.quantity(Length.KIND, "the distance apart");
         phrase.require("apart");
         return new Position(x, y, z);
     }
 
     private Position point() {
-        Length x = signed(Length.KIND, "ahead", "behind");
-        Length z = signed(Length.KIND, "above", "below");
-        Length y = phrase.atNumber() ? signed(Length.KIND, "left", "right") : NONE;
+        Length x = aside("ahead", "behind");
+        Length z = aside("above", "below");
+        Length y = phrase.atNumber() ? aside("left", "right") : NONE;
         return new Position(x, y, z);
     }
 
-    private <Q extends drivetrain.quantity.Quantity<Q>> Q signed(
-            drivetrain.quantity.Kind<Q> kind, String positive, String negative) {
-        Q size = phrase.quantity(kind, "a figure with \"" + positive + "\" or \"" + negative + "\"");
+    /** A coordinate of a point, to one side or the other. */
+    private Length aside(String positive, String negative) {
+        return signed(Length.KIND, positive, negative, size -> Position.require(positive, size));
+    }
+
+    private <Q extends Quantity<Q>> Q signed(Kind<Q> kind, String positive, String negative, UnaryOperator<Q> check) {
+        Q size = phrase.quantity(kind, "a figure with \"" + positive + "\" or \"" + negative + "\"", check);
         if (phrase.takes(negative)) {
             return kind.of(-size.si(), kind.siUnit());
         }

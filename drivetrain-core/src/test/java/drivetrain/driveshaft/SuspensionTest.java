@@ -196,7 +196,7 @@ class SuspensionTest {
                 "leaf springs 560 mm ahead 25 mm below 1 m apart turning 9 deg up per 1 mm, pinion 1 m ahead 0 mm above, bump 1 mm, droop 1 mm, track 1 m | out of range",
                 "leaf springs 5600 mm ahead 25 mm below 1 m apart, bump 90 mm, pinion 1 m ahead 0 mm above, droop 1 mm, track 1 m | too far",
                 "leaf springs 560 mm ahead 25 mm below 1 m apart, panhard from 1 m ahead | not understood",
-                "radius arms 880 mm ahead 40 mm below 640 mm apart, track 500 mm | does not tell",
+                "radius arms 880 mm ahead 40 mm below 640 mm apart, track 1500 mm | does not tell",
                 "four links, bump 90 mm, pinion 1 m ahead 0 mm above, droop 1 mm, track 1 m | its lower"
             })
     void refusesWhatItCannotUse(String text, String problem) {
@@ -242,5 +242,24 @@ class SuspensionTest {
                 assertThat(walked.misfit()).isCloseTo(alone.misfit(), within(1e-7));
             }
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "pinion 285 m ahead 35 mm above, bump 85 mm, droop 110 mm, track 1490 mm | 285 m | 20 m",
+                "pinion 285 mm ahead 35 m above, bump 85 mm, droop 110 mm, track 1490 mm | 35 m above | 20 m",
+                "pinion 5 m ahead 35 mm above, bump 85 mm, droop 110 mm, track 1490 mm | pinion | up to 3 m",
+                "pinion 285 mm ahead 35 mm above, bump -85 mm, droop 110 mm, track 1490 mm | -85 mm | 600 mm",
+                "pinion 285 mm ahead 35 mm above, bump 85 mm, droop 1.1 m, track 1490 mm | 1.1 m | 600 mm",
+                "pinion 285 mm ahead 35 mm above, bump 85 mm, droop 110 mm, track 149 mm | 149 mm | 3000 mm"
+            })
+    void refusesAFigureWhereItStands(String clauses, String fault, String allowed) {
+        String text = "leaf springs 560 mm ahead 25 mm below 1000 mm apart, " + clauses;
+        assertThatThrownBy(() -> Suspension.parse(text)).isInstanceOfSatisfying(RefusedException.class, refused -> {
+            assertThat(refused.refusal().position()).hasValue(text.indexOf(fault));
+            assertThat(refused.refusal().allowed()).contains(allowed);
+        });
     }
 }
