@@ -21,6 +21,7 @@ class RoadLineFuzz {
             "converter curve 0:2.1:150 0.5:1.5:155 0.9:1:190 lockup",
             "air altitude 1500 m temperature 30 degC",
             "air standard",
+            "limiter 105 mph",
             "surface loose gravel",
             "surface wet asphalt",
             "plot force",
