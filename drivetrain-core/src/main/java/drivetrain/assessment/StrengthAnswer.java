@@ -143,12 +143,14 @@ public record StrengthAnswer(List<Shaft> shafts, List<String> missing) implement
         if (torque.missing().isEmpty() || beyond.isEmpty()) {
             return findings;
         }
+        boolean over = findings.stream().anyMatch(finding -> finding.verdict() == Verdict.EXCEEDED);
         List<Finding> all = new ArrayList<>(kept);
         all.add(Finding.notEvaluated(
                 which + " shaft strength",
                 "the engine can send "
                         + Figure.of(torque.torque(), Display.TORQUE).text(UnitSystem.BOTH)
-                        + ", more than the shaft is rated for, but at which torque the tires slip is not known: "
+                        + (over ? ", more than the shaft is rated for" : ", which leaves less to spare than is wanted")
+                        + ", but at which torque the tires slip is not known: "
                         + torque.missing().get(),
                 beyond.get().rule()));
         return all;
