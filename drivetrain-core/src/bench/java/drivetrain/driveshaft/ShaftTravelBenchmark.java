@@ -71,6 +71,6 @@ public class ShaftTravelBenchmark {
     /** The pinion slope with its range. */
     @Benchmark
     public PinionSlope pinionSlope() {
-        return PinionSlope.of(installed, AngularSpeed.ofRpm(2500.0));
+        return PinionSlope.of(installed, AngularSpeed.ofRpm(2500.0), ShaftHouse.packed());
     }
 }

@@ -33,7 +33,8 @@ class DocumentFuzz {
                     + "    rating: net\n    measuredAt: crank\n    idle: 650 rpm\n    maximumSpeed: 6600 rpm\n    torqueCurve:\n"
                     + "      - {speed: 1000 rpm, torque: 310 lb-ft}\n      - {speed: 3000 rpm, torque: 424 lb-ft}\n"
                     + "      - {speed: 5700 rpm, torque: 387 lb-ft}\n",
-            HEAD + "houseLimits: {cruiseLeastOverIdle: 2.2}\nvehicles:\n  - name: wagon\n    mass: 2150 kg\n"
+            HEAD
+                    + "houseLimits: {cruiseLeastOverIdle: 2.2, criticalSpeedShareGood: 0.6, jointAngleMostDegrees: 4}\nvehicles:\n  - name: wagon\n    mass: 2150 kg\n"
                     + "    rearWheels: single\n    speedometer:\n      drive: driveshaft\n      calibratedTire: 255/70R18\n"
                     + "      calibratedAxle: 41/10\n      drivenTeeth: 21\n      drivingTeeth: 8\n",
             HEAD + "transferCases:\n  - {name: pt, high: 1.00, low: 2.72, drive: part-time}\noverdrives:\n"

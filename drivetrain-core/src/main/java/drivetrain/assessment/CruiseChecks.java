@@ -4,6 +4,7 @@ import drivetrain.combination.Combination;
 import drivetrain.combination.HouseLimits;
 import drivetrain.engine.Engine;
 import drivetrain.finding.Finding;
+import drivetrain.finding.HouseLimit;
 import drivetrain.finding.Verdict;
 import drivetrain.quantity.AngularSpeed;
 import drivetrain.quantity.Display;
@@ -31,7 +32,7 @@ final class CruiseChecks {
     }
 
     private static Finding lug(Combination combination, AngularSpeed engineSpeed) {
-        HouseLimits.Limit house = combination.limits().get(HouseLimits.CRUISE_LEAST_OVER_IDLE);
+        HouseLimit house = combination.limits().get(HouseLimits.CRUISE_LEAST_OVER_IDLE);
         return Idle.of(combination)
                 .fold(
                         idle -> {
@@ -54,7 +55,7 @@ final class CruiseChecks {
             double margin,
             Verdict verdict,
             String statement,
-            HouseLimits.Limit house) {
+            HouseLimit house) {
         return Finding.of(
                 checked,
                 Figure.of(engineSpeed, Display.ROTATION),
@@ -74,7 +75,7 @@ final class CruiseChecks {
     }
 
     private static Finding scream(Combination combination, AngularSpeed engineSpeed) {
-        HouseLimits.Limit house = combination.limits().get(HouseLimits.CRUISE_MOST_OF_MAXIMUM);
+        HouseLimit house = combination.limits().get(HouseLimits.CRUISE_MOST_OF_MAXIMUM);
         return combination
                 .needEngine()
                 .map(Engine::maximumSpeed)

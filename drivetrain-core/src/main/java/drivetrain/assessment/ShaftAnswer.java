@@ -10,6 +10,7 @@ import drivetrain.driveshaft.PinionSlope;
 import drivetrain.driveshaft.ReadingTolerance;
 import drivetrain.driveshaft.Reclocking;
 import drivetrain.driveshaft.SecondaryCouple;
+import drivetrain.driveshaft.ShaftHouse;
 import drivetrain.driveshaft.ShaftPlace;
 import drivetrain.finding.Assumption;
 import drivetrain.finding.Finding;
@@ -36,6 +37,7 @@ import java.util.Set;
  * @param couples the couples with which its joints bend the shafts at its greatest torque, or what is missing for them
  * @param assumptions what the answer rests on
  * @param findings the checks of angles and motion
+ * @param house the limits of the shop
  */
 public record ShaftAnswer(
         InstalledShaft installed,
@@ -44,7 +46,8 @@ public record ShaftAnswer(
         Outcome<CriticalSpeed> critical,
         Outcome<Couples> couples,
         List<Assumption> assumptions,
-        List<Finding> findings) {
+        List<Finding> findings,
+        ShaftHouse house) {
 
     private static final Assumption GREATEST_TORQUE = Assumption.flagged(
             "secondary couples",
@@ -91,10 +94,10 @@ public record ShaftAnswer(
         ShaftPlace place = installed.place();
         LineSurvey survey = choice.needLine().orThrow();
         Outcome<List<Motion>> motions = motions(ground, installed);
-        List<Finding> findings = new ArrayList<>(LineChecks.angles(installed));
+        List<Finding> findings = new ArrayList<>(LineChecks.angles(installed, ground.house()));
         boolean canRest = FrontHubs.canRest(ground.combination(), place);
         motions.value()
-                .ifPresent(all -> all.forEach(at -> LineChecks.motion(installed, at.motion(), at.when())
+                .ifPresent(all -> all.forEach(at -> LineChecks.motion(installed, at.motion(), at.when(), ground.house())
                         .forEach(finding -> findings.add(canRest ? FrontHubs.softened(finding) : finding))));
         findings.addAll(ShaftWhirl.findings(ground, place, Optional.of(ShaftLengths.greatestBend(installed))));
         motions.reason().ifPresent(why -> findings.add(missing(place, why)));
@@ -106,7 +109,8 @@ public record ShaftAnswer(
                 ground.critical(place),
                 couples,
                 assumptions(ground, installed, survey, couples),
-                findings);
+                findings,
+                ground.house());
     }
 
     private static Couples couples(InstalledShaft installed, ShaftTorques torque) {
@@ -175,12 +179,21 @@ public record ShaftAnswer(
     }
 
     /**
+     * Returns the shaft speed at which the first limit of the motion is reached.
+     *
+     * @return the speed, or empty if all joints are straight
+     */
+    public Optional<AngularSpeed> speedLimit() {
+        return LineChecks.speedLimit(installed, house);
+    }
+
+    /**
      * Solves for the slope of the pinion that cancels best, which takes a while.
      *
      * @return the slope and its range at the judged speed, or why there is none
      */
     public Outcome<PinionSlope> pinionSlope() {
-        return judgedSpeed().map(speed -> PinionSlope.of(installed, speed));
+        return judgedSpeed().map(speed -> PinionSlope.of(installed, speed, house));
     }
 
     /**
@@ -198,7 +211,8 @@ public record ShaftAnswer(
      * @return how wrong each may be before a verdict at the judged speed changes, or why that cannot be told
      */
     public Outcome<List<ReadingTolerance>> tolerances() {
-        return judgedSpeed().map(speed -> ReadingTolerance.of(survey, installed.place(), installed.shaft(), speed));
+        return judgedSpeed()
+                .map(speed -> ReadingTolerance.of(survey, installed.place(), installed.shaft(), speed, house));
     }
 
     void workInto(Working.Builder working) {

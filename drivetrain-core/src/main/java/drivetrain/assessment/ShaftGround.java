@@ -2,6 +2,7 @@ package drivetrain.assessment;
 
 import drivetrain.combination.Combination;
 import drivetrain.driveshaft.CriticalSpeed;
+import drivetrain.driveshaft.ShaftHouse;
 import drivetrain.driveshaft.ShaftPlace;
 import drivetrain.finding.Assumption;
 import drivetrain.finding.Outcome;
@@ -21,12 +22,14 @@ final class ShaftGround {
     private final Combination combination;
     private final Outcome<TopAnswer> top;
     private final Outcome<LoadsAnswer> loads;
+    private final ShaftHouse house;
     private final Map<ShaftPlace, Outcome<CriticalSpeed>> critical = new EnumMap<>(ShaftPlace.class);
 
     private ShaftGround(Combination combination, Outcome<TopAnswer> top, Outcome<LoadsAnswer> loads) {
         this.combination = combination;
         this.top = top;
         this.loads = loads;
+        this.house = combination.limits().driveshafts();
     }
 
     static ShaftGround of(Combination combination) {
@@ -49,6 +52,11 @@ final class ShaftGround {
     /** The torque in every part. */
     Outcome<LoadsAnswer> loads() {
         return loads;
+    }
+
+    /** The limits of the shop. */
+    ShaftHouse house() {
+        return house;
     }
 
     /** The critical speed of a shaft, or what is missing for it. */

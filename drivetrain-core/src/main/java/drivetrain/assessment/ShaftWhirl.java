@@ -2,6 +2,7 @@ package drivetrain.assessment;
 
 import drivetrain.driveshaft.CriticalSpeed;
 import drivetrain.driveshaft.Driveshaft;
+import drivetrain.driveshaft.ShaftHouse;
 import drivetrain.driveshaft.ShaftPlace;
 import drivetrain.driveshaft.ShaftSpeed;
 import drivetrain.driveshaft.ShaftSpeedChecks;
@@ -47,13 +48,14 @@ final class ShaftWhirl {
     private static List<Finding> findings(
             ShaftGround ground, ShaftPlace place, CriticalSpeed critical, Optional<Angle> bend) {
         String which = place.label();
+        ShaftHouse house = ground.house();
         List<Finding> findings = new ArrayList<>();
         Outcome<ShaftSpeed> fastest = fastest(ground, place);
         findings.add(fastest.fold(
-                speed -> ShaftSpeedChecks.critical(which, critical.speed(), speed),
+                speed -> ShaftSpeedChecks.critical(which, critical.speed(), speed, house),
                 reason -> Finding.notEvaluated(which + " shaft speed", reason, RULE)));
         at(ShaftSpeeds.beyondTires(ground), ground, place)
-                .map(speed -> ShaftSpeedChecks.critical(which, critical.speed(), speed))
+                .map(speed -> ShaftSpeedChecks.critical(which, critical.speed(), speed, house))
                 .ifPresent(found -> findings.add(DriveChecks.leftToTheDriver(
                         found,
                         found.statement()
@@ -62,10 +64,10 @@ final class ShaftWhirl {
             if (fastest.value()
                     .filter(most -> !most.speed().isLessThan(held.speed()))
                     .isEmpty()) {
-                findings.add(ShaftSpeedChecks.critical(which, critical.speed(), held));
+                findings.add(ShaftSpeedChecks.critical(which, critical.speed(), held, house));
             }
-            findings.add(ShaftSpeedChecks.half(which, critical.speed(), held, bend));
-            critical.bounce().ifPresent(bounce -> findings.add(ShaftSpeedChecks.bounce(which, bounce, held)));
+            findings.add(ShaftSpeedChecks.half(which, critical.speed(), held, bend, house));
+            critical.bounce().ifPresent(bounce -> findings.add(ShaftSpeedChecks.bounce(which, bounce, held, house)));
         });
         return FrontHubs.canRest(ground.combination(), place)
                 ? findings.stream().map(FrontHubs::softened).toList()

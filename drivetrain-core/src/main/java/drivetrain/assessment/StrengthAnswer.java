@@ -4,6 +4,7 @@ import drivetrain.combination.Combination;
 import drivetrain.combination.ShaftChoice;
 import drivetrain.driveshaft.Driveshaft;
 import drivetrain.driveshaft.Joint;
+import drivetrain.driveshaft.ShaftHouse;
 import drivetrain.driveshaft.ShaftPiece;
 import drivetrain.driveshaft.ShaftPlace;
 import drivetrain.driveshaft.ShaftSpeedCautions;
@@ -96,10 +97,11 @@ public record StrengthAnswer(List<Shaft> shafts, List<String> missing) implement
 
     private static Outcome<Shaft> shaft(ShaftGround ground, ShaftChoice choice) {
         return choice.needShaft()
-                .then(made -> ShaftTorques.of(ground, choice.place()).map(torque -> shaft(choice, made, torque)));
+                .then(made -> ShaftTorques.of(ground, choice.place())
+                        .map(torque -> shaft(choice, made, torque, ground.house())));
     }
 
-    private static Shaft shaft(ShaftChoice choice, Driveshaft made, ShaftTorques torque) {
+    private static Shaft shaft(ShaftChoice choice, Driveshaft made, ShaftTorques torque, ShaftHouse house) {
         String which = choice.place().label();
         Optional<List<Length>> lengths = ShaftLengths.of(choice).value();
         List<Piece> pieces = new ArrayList<>();
@@ -111,15 +113,15 @@ public record StrengthAnswer(List<Shaft> shafts, List<String> missing) implement
             Torsion torsion = new Torsion(piece.tube(), piece.material(), torque.torque());
             pieces.add(new Piece(torsion, lengths.map(all -> all.get(index))));
             String name = which + " shaft" + (made.pieces().size() == 1 ? "" : ", piece " + (i + 1) + ",");
-            findings.add(TorsionChecks.tube(name, torsion, torque.where()));
+            findings.add(TorsionChecks.tube(name, torsion, torque.where(), house));
             assumptions.addAll(piece.material().assumptions());
         }
         least(made)
                 .ifPresent(rating -> findings.add(
-                        TorsionChecks.rating(which + " shaft joints", torque.torque(), rating, torque.where())));
+                        TorsionChecks.rating(which + " shaft joints", torque.torque(), rating, torque.where(), house)));
         made.flangeRating()
-                .ifPresent(rating -> findings.add(
-                        TorsionChecks.rating(which + " shaft flanges", torque.torque(), rating, torque.where())));
+                .ifPresent(rating -> findings.add(TorsionChecks.rating(
+                        which + " shaft flanges", torque.torque(), rating, torque.where(), house)));
         return new Shaft(
                 choice.place(),
                 torque.torque(),
@@ -141,12 +143,14 @@ public record StrengthAnswer(List<Shaft> shafts, List<String> missing) implement
         if (torque.missing().isEmpty() || beyond.isEmpty()) {
             return findings;
         }
+        boolean over = findings.stream().anyMatch(finding -> finding.verdict() == Verdict.EXCEEDED);
         List<Finding> all = new ArrayList<>(kept);
         all.add(Finding.notEvaluated(
                 which + " shaft strength",
                 "the engine can send "
                         + Figure.of(torque.torque(), Display.TORQUE).text(UnitSystem.BOTH)
-                        + ", more than the shaft is rated for, but at which torque the tires slip is not known: "
+                        + (over ? ", more than the shaft is rated for" : ", which leaves less to spare than is wanted")
+                        + ", but at which torque the tires slip is not known: "
                         + torque.missing().get(),
                 beyond.get().rule()));
         return all;

@@ -1,6 +1,7 @@
 package drivetrain.assessment;
 
 import drivetrain.combination.Combination;
+import drivetrain.driveshaft.ShaftHouse;
 import drivetrain.driveshaft.Suspect;
 import drivetrain.driveshaft.VibrationOrder;
 import drivetrain.finding.Assumption;
@@ -57,14 +58,16 @@ public record SuspectAnswer(
             OptionalInt cylinders,
             OptionalDouble tolerance) {
         return OrdersAnswer.at(combination, speed, choice, cylinders)
-                .map(orders -> answer(measured, orders, tolerance));
+                .map(orders ->
+                        answer(measured, orders, tolerance, combination.limits().driveshafts()));
     }
 
-    private static SuspectAnswer answer(Frequency measured, OrdersAnswer orders, OptionalDouble tolerance) {
-        double within = tolerance.orElseGet(Suspect::usualTolerance);
+    private static SuspectAnswer answer(
+            Frequency measured, OrdersAnswer orders, OptionalDouble tolerance, ShaftHouse house) {
+        double within = tolerance.orElseGet(() -> Suspect.usualTolerance(house));
         List<Assumption> assumptions = new ArrayList<>(orders.assumptions());
         if (tolerance.isEmpty()) {
-            assumptions.add(Suspect.usualToleranceTaken());
+            assumptions.add(Suspect.usualToleranceTaken(house));
         }
         return new SuspectAnswer(measured, within, orders, Suspect.of(measured, within, orders.orders()), assumptions);
     }

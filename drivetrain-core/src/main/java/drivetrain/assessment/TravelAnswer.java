@@ -2,6 +2,7 @@ package drivetrain.assessment;
 
 import drivetrain.combination.Combination;
 import drivetrain.combination.ShaftChoice;
+import drivetrain.driveshaft.ShaftHouse;
 import drivetrain.driveshaft.ShaftLineCautions;
 import drivetrain.driveshaft.ShaftPlace;
 import drivetrain.driveshaft.ShaftTravel;
@@ -22,8 +23,9 @@ import java.util.Set;
  *
  * @param travels the shafts that can be answered for, the front one first
  * @param missing what is missing for a shaft of which something is chosen
+ * @param house the limits of the shop
  */
-public record TravelAnswer(List<ShaftTravel> travels, List<String> missing) implements Answer {
+public record TravelAnswer(List<ShaftTravel> travels, List<String> missing, ShaftHouse house) implements Answer {
 
     /** Copies the lists. */
     public TravelAnswer {
@@ -50,7 +52,8 @@ public record TravelAnswer(List<ShaftTravel> travels, List<String> missing) impl
         }
         return travels.isEmpty()
                 ? Outcome.notEvaluated(missing.isEmpty() ? "no driveshaft is chosen" : String.join(", and ", missing))
-                : Outcome.of(new TravelAnswer(travels, missing));
+                : Outcome.of(
+                        new TravelAnswer(travels, missing, combination.limits().driveshafts()));
     }
 
     private static Outcome<ShaftTravel> travel(ShaftChoice choice) {
@@ -76,7 +79,7 @@ public record TravelAnswer(List<ShaftTravel> travels, List<String> missing) impl
     @Override
     public List<Finding> findings() {
         List<Finding> all = new ArrayList<>();
-        travels.forEach(travel -> all.addAll(TravelChecks.of(travel)));
+        travels.forEach(travel -> all.addAll(TravelChecks.of(travel, house)));
         return all;
     }
 

@@ -32,13 +32,16 @@ public record TubesAnswer(ShaftSpeed fastest, TubeSizing sizing) implements Answ
     /**
      * Asks at a speed.
      *
+     * @param combination the drivetrain package, for the limits of the shop
      * @param length from joint center to joint center, 50 mm to 5 m
      * @param speed the greatest speed of the shaft, greater than zero
      * @return the answer
      * @throws drivetrain.refusal.RefusedException if length or speed are out of range
      */
-    public static TubesAnswer at(Length length, AngularSpeed speed) {
-        return new TubesAnswer(ShaftSpeed.reached("asked", speed), TubeSizing.of(speed, length));
+    public static TubesAnswer at(Combination combination, Length length, AngularSpeed speed) {
+        return new TubesAnswer(
+                ShaftSpeed.reached("asked", speed),
+                TubeSizing.of(speed, length, combination.limits().driveshafts()));
     }
 
     /**
@@ -51,7 +54,10 @@ public record TubesAnswer(ShaftSpeed fastest, TubeSizing sizing) implements Answ
      */
     public static Outcome<TubesAnswer> atGreatest(Combination combination, Length length) {
         return ReachedShaftSpeeds.greatest(combination)
-                .map(fastest -> new TubesAnswer(fastest, TubeSizing.of(fastest.speed(), length)));
+                .map(fastest -> new TubesAnswer(
+                        fastest,
+                        TubeSizing.of(
+                                fastest.speed(), length, combination.limits().driveshafts())));
     }
 
     @Override

@@ -226,11 +226,14 @@ public final class Catalog {
          * Ends the catalog.
          *
          * @return the catalog
+         * @throws RefusedException if two limits of the shop contradict each other
          */
         public Catalog build() {
+            HouseLimits house = limits.orElseGet(HouseLimits::packed);
+            house.own().keySet().forEach(house::inOrder);
             Map<PartKind<?>, Map<String, Supplier<? extends Part<?>>>> copy = new HashMap<>();
             shelves.forEach((kind, shelf) -> copy.put(kind, new LinkedHashMap<>(shelf)));
-            return new Catalog(title, copy, limits.orElseGet(HouseLimits::packed));
+            return new Catalog(title, copy, house);
         }
     }
 }

@@ -1,23 +1,31 @@
 package drivetrain.combination;
 
+import drivetrain.driveshaft.ShaftHouse;
+import drivetrain.finding.HouseLimit;
+import drivetrain.finding.HouseOrder;
+import drivetrain.finding.HouseRule;
+import drivetrain.finding.HouseSet;
 import drivetrain.finding.Source;
 import drivetrain.fuel.FuelHouse;
 import drivetrain.quantity.DecimalText;
 import drivetrain.refusal.NearNames;
 import drivetrain.refusal.Refusal;
+import drivetrain.refusal.RefusedException;
 import drivetrain.table.ReferenceTable;
-import drivetrain.table.TableRow;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * The limits that a shop sets for itself, each a plain number with its source. The packed ones are in {@code reference-tables/combination/house-limits.csv} and, for the
- * fuel supply, in {@code reference-tables/fuel/limits.csv}; a shop replaces any of them in its catalog.
+ * The limits that a shop sets for itself, each a plain number with its source. All others are packed: those of {@code reference-tables/combination/house-limits.csv},
+ * which belong to no room, and those that a room lets a shop set ({@link FuelHouse.Rule}, {@link ShaftHouse.Rule}).
  *
- * @param values the limits by name
+ * @param own what the shop has set, by name
  */
-public record HouseLimits(Map<String, Limit> values) {
+public record HouseLimits(Map<String, HouseLimit> own) {
 
     /** The least engine speed at cruise, as a multiple of idle; below it the engine is likely to lug. */
     public static final String CRUISE_LEAST_OVER_IDLE = "cruiseLeastOverIdle";
@@ -25,21 +33,35 @@ public record HouseLimits(Map<String, Limit> values) {
     /** The greatest engine speed at cruise, as a fraction of the maximum engine speed. */
     public static final String CRUISE_MOST_OF_MAXIMUM = "cruiseMostOfMaximum";
 
-    private static final class Packed {
-        static final HouseLimits LIMITS = read(ReferenceTable.load("combination/house-limits.csv"));
+    private static final HouseLimits PACKED = new HouseLimits(Map.of());
+
+    private static final class General {
+        static final Map<String, HouseLimit> LIMITS =
+                ReferenceTable.load("combination/house-limits.csv").rows().stream()
+                        .collect(Collectors.toUnmodifiableMap(
+                                row -> row.text("limit"), row -> new HouseLimit(row.number("value"), row.source())));
+
+        private General() {}
+    }
+
+    private static final class Rooms {
+        static final Map<String, HouseRule> RULES = Stream.<HouseRule[]>of(
+                        FuelHouse.Rule.values(), ShaftHouse.Rule.values())
+                .flatMap(Stream::of)
+                .collect(Collectors.toUnmodifiableMap(HouseRule::key, Function.identity()));
+
+        private Rooms() {}
     }
 
     /**
-     * One limit.
+     * Copies the map and checks each number by itself. Two limits that belong together are checked by {@link #inOrder}, because they are set one after the
+     * other.
      *
-     * @param value the number
-     * @param source who set it
+     * @throws RefusedException if there is no such limit, or a number is impossible
      */
-    public record Limit(double value, Source source) {}
-
-    /** Copies the map. */
     public HouseLimits {
-        values = Map.copyOf(values);
+        own = Map.copyOf(own);
+        own.forEach((name, limit) -> require(name, limit.value()));
     }
 
     /**
@@ -48,58 +70,88 @@ public record HouseLimits(Map<String, Limit> values) {
      * @return the packed limits
      */
     public static HouseLimits packed() {
-        return Packed.LIMITS;
+        return PACKED;
     }
 
-    private static HouseLimits read(ReferenceTable table) {
-        Map<String, Limit> values = new LinkedHashMap<>();
-        for (TableRow row : table.rows()) {
-            values.put(row.text("limit"), new Limit(row.number("value"), row.source()));
-        }
-        FuelHouse.packed()
-                .values()
-                .forEach((rule, value) -> values.put(rule.key(), new Limit(value.value(), value.source())));
-        return new HouseLimits(values);
+    /**
+     * Returns what a shop can set.
+     *
+     * @return the names of all limits, sorted
+     */
+    public static List<String> names() {
+        return Stream.concat(General.LIMITS.keySet().stream(), Rooms.RULES.keySet().stream())
+                .sorted()
+                .toList();
     }
 
     /**
      * Returns a limit.
      *
-     * @param name its name, one of the constants of this class
-     * @return the limit
-     * @throws drivetrain.refusal.RefusedException if there is no such limit
+     * @param name its name, a constant of this class or the key of a room's rule
+     * @return what the shop has set, else the packed limit
+     * @throws RefusedException if there is no such limit
      */
-    public Limit get(String name) {
-        Limit limit = values.get(name);
+    public HouseLimit get(String name) {
+        HouseLimit set = own.get(name);
+        return set == null ? packed(name) : set;
+    }
+
+    private static HouseLimit packed(String name) {
+        HouseRule rule = Rooms.RULES.get(name);
+        HouseLimit limit = rule == null ? General.LIMITS.get(name) : rule.packed();
         if (limit == null) {
-            throw unknown(name);
+            throw Refusal.of("house limit", name, "is not a limit that is checked")
+                    .allowing(String.join(", ", names()))
+                    .suggesting(NearNames.of(name, names()))
+                    .asException();
         }
         return limit;
+    }
+
+    private static void require(String name, double value) {
+        HouseRule rule = Rooms.RULES.get(name);
+        if (rule != null) {
+            rule.require(value);
+            return;
+        }
+        HouseLimit packed = packed(name);
+        if (!(value > 0.0) || !Double.isFinite(value)) {
+            throw Refusal.of("house limit " + name, Double.toString(value), "must be greater than zero")
+                    .allowing("a number greater than 0; packed: " + DecimalText.shortest(packed.value()))
+                    .asException();
+        }
     }
 
     /**
      * Replaces a limit.
      *
      * @param name its name
-     * @param value a finite number greater than zero
+     * @param value a number that the limit can mean
      * @param by who sets it
      * @return a copy with that limit
-     * @throws drivetrain.refusal.RefusedException if there is no such limit, or the number is impossible
+     * @throws RefusedException if there is no such limit, or the number is impossible
      */
     public HouseLimits with(String name, double value, String by) {
-        if (!values.containsKey(name)) {
-            throw unknown(name);
-        }
-        if (!(value > 0.0) || !Double.isFinite(value)) {
-            throw Refusal.of("house limit " + name, Double.toString(value), "must be greater than zero")
-                    .allowing("a number greater than 0; packed: "
-                            + DecimalText.shortest(get(name).value()))
-                    .asException();
-        }
-        FuelHouse.Rule.ofKey(name).ifPresent(rule -> rule.require(value));
-        Map<String, Limit> more = new LinkedHashMap<>(values);
-        more.put(name, new Limit(value, Source.given(by)));
+        Map<String, HouseLimit> more = new LinkedHashMap<>(own);
+        more.put(name, new HouseLimit(value, Source.given(by)));
         return new HouseLimits(more);
+    }
+
+    /**
+     * Checks a limit against those that it belongs together with.
+     *
+     * @param name its name
+     * @return the same limits
+     * @throws RefusedException if it contradicts one of them
+     */
+    public HouseLimits inOrder(String name) {
+        for (HouseRule low : Rooms.RULES.values()) {
+            low.ceiling()
+                    .filter(high -> name.equals(low.key()) || name.equals(high.key()))
+                    .map(high -> new HouseOrder(low, get(low.key()), high, get(high.key())))
+                    .ifPresent(order -> order.require(name));
+        }
+        return this;
     }
 
     /**
@@ -108,18 +160,16 @@ public record HouseLimits(Map<String, Limit> values) {
      * @return those of the shop, where it has set some
      */
     public FuelHouse fuel() {
-        Map<FuelHouse.Rule, FuelHouse.Value> own = new EnumMap<>(FuelHouse.Rule.class);
-        for (FuelHouse.Rule rule : FuelHouse.Rule.values()) {
-            Limit limit = get(rule.key());
-            own.put(rule, new FuelHouse.Value(limit.value(), limit.source()));
-        }
-        return new FuelHouse(own);
+        return new FuelHouse(HouseSet.of(FuelHouse.Rule.class, rule -> get(rule.key())));
     }
 
-    private drivetrain.refusal.RefusedException unknown(String name) {
-        return Refusal.of("house limit", name, "is not a limit that is checked")
-                .allowing(String.join(", ", values.keySet().stream().sorted().toList()))
-                .suggesting(NearNames.of(name, values.keySet()))
-                .asException();
+    /**
+     * Returns the limits of the driveshafts.
+     *
+     * @return those of the shop, where it has set some
+     * @throws RefusedException if two of them contradict each other
+     */
+    public ShaftHouse driveshafts() {
+        return new ShaftHouse(HouseSet.of(ShaftHouse.Rule.class, rule -> get(rule.key())));
     }
 }

@@ -8,7 +8,8 @@
  *   <li>{@link drivetrain.combination.Combination}: the parts looked up. Missing ones stay missing; a question that needs one is
  *       answered "not evaluated".
  *   <li>{@link drivetrain.combination.Vehicle}: the one part that belongs to no single room.
- *   <li>{@link drivetrain.combination.HouseLimits}: the limits that a shop sets for itself.
+ *   <li>{@link drivetrain.combination.HouseLimits}: the limits that a shop sets for itself; those that belong to a room are the
+ *       room's to name and to check.
  * </ul>
  *
  * <p>This package looks things up and computes nothing. It is the only place below {@code assessment} that names more than one room.

@@ -5,6 +5,7 @@ import drivetrain.combination.HouseLimits;
 import drivetrain.combination.Part;
 import drivetrain.refusal.Place;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -52,13 +53,13 @@ record CatalogContent(String title, Fields fields, CurveFiles files) {
         String titles = contents.stream().map(CatalogContent::title).distinct().collect(Collectors.joining(" + "));
         String title = titles.length() > LONGEST_TITLE ? titles.substring(0, LONGEST_TITLE) + "..." : titles;
         Catalog.Builder catalog = Catalog.titled(title);
-        Map<String, Place> limitPlaces = new LinkedHashMap<>();
+        Map<String, Value> limitValues = new LinkedHashMap<>();
         Optional<HouseLimits> limits = Optional.empty();
         for (CatalogContent content : contents) {
             PartReader.ALL.forEach(reader -> content.addAll(reader, catalog, making));
-            limits = content.limits(limits, limitPlaces);
+            limits = content.limits(limits, limitValues);
         }
-        limits.ifPresent(catalog::limits);
+        limits.ifPresent(own -> catalog.limits(inOrder(own, limitValues)));
         return catalog.build();
     }
 
@@ -106,18 +107,18 @@ record CatalogContent(String title, Fields fields, CurveFiles files) {
         return name;
     }
 
-    private Optional<HouseLimits> limits(Optional<HouseLimits> before, Map<String, Place> places) {
+    private Optional<HouseLimits> limits(Optional<HouseLimits> before, Map<String, Value> set) {
         Optional<Value> own = fields.find(HOUSE_LIMITS);
         if (own.isEmpty()) {
             return before;
         }
         HouseLimits limits = before.orElseGet(HouseLimits::packed);
-        List<String> known = limits.values().keySet().stream().sorted().toList();
+        List<String> known = HouseLimits.names();
         Fields group = own.get().fields("house limit", known);
         for (String limit : known) {
             Optional<Value> value = group.find(limit);
             if (value.isPresent()) {
-                requireFirst(limit, value.get(), places);
+                requireFirst(limit, value.get(), set);
                 HouseLimits now = limits;
                 limits = value.get().made(() -> now.with(limit, value.get().number(), title));
             }
@@ -125,10 +126,21 @@ record CatalogContent(String title, Fields fields, CurveFiles files) {
         return Optional.of(limits);
     }
 
-    private static void requireFirst(String limit, Value value, Map<String, Place> places) {
-        Place before = places.putIfAbsent(limit, value.node().place());
+    private static void requireFirst(String limit, Value value, Map<String, Value> set) {
+        Value before = set.putIfAbsent(limit, value);
         if (before != null) {
-            throw value.refusal("", "is set already, at " + before).asException();
+            throw value.refusal("", "is set already, at " + before.node().place())
+                    .asException();
         }
+    }
+
+    /** Limits that belong together may stand in any order and in several files, so that they are held against each other when all are set; the last one is refused. */
+    private static HouseLimits inOrder(HouseLimits limits, Map<String, Value> set) {
+        List<String> names = new ArrayList<>(set.keySet());
+        Collections.reverse(names);
+        for (String name : names) {
+            Optional.ofNullable(set.get(name)).ifPresent(value -> value.made(() -> limits.inOrder(name)));
+        }
+        return limits;
     }
 }

@@ -97,8 +97,7 @@ public record InstalledShaft(ShaftPlace place, Driveshaft shaft, ShaftLine line)
     public boolean isInOnePlane() {
         for (int piece = 0; piece < shaft.pieces().size(); piece++) {
             double aside = Math.abs(Math.sin(line.turn(piece)));
-            if (aside * Math.min(line.bend(piece), line.bend(piece + 1))
-                    > LineLimits.onePlane().value()) {
+            if (aside * Math.min(line.bend(piece), line.bend(piece + 1)) > ShaftLimit.onePlane()) {
                 return false;
             }
         }

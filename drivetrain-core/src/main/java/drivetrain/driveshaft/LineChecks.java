@@ -1,12 +1,14 @@
 package drivetrain.driveshaft;
 
-import drivetrain.driveshaft.LineLimits.Limit;
+import drivetrain.driveshaft.ShaftHouse.Rule;
 import drivetrain.finding.Finding;
+import drivetrain.finding.HouseLimit;
 import drivetrain.finding.Source;
 import drivetrain.finding.Verdict;
 import drivetrain.quantity.Angle;
 import drivetrain.quantity.AngularAcceleration;
 import drivetrain.quantity.AngularSpeed;
+import drivetrain.quantity.DecimalText;
 import drivetrain.quantity.Display;
 import drivetrain.quantity.Figure;
 import drivetrain.quantity.Length;
@@ -26,41 +28,42 @@ public final class LineChecks {
      * Checks the angles of the joints.
      *
      * @param installed the shaft in its line
+     * @param house the limits of the shop
      * @return for each joint whether it bends too little or too much, and for a line of two single joints whether the angles are equal
      */
-    public static List<Finding> angles(InstalledShaft installed) {
+    public static List<Finding> angles(InstalledShaft installed, ShaftHouse house) {
         List<Finding> findings = new ArrayList<>();
         for (int i = 0; i < installed.line().jointCount(); i++) {
-            findings.add(angle(installed, i));
+            findings.add(angle(installed, i, house));
         }
-        findings.addAll(lengths(installed));
+        findings.addAll(lengths(installed, house));
         boolean single = installed.shaft().joints().stream().noneMatch(Joint::isDouble);
         if (single && installed.line().jointCount() == 2) {
-            findings.add(equal(installed));
+            findings.add(equal(installed, house));
         }
         return findings;
     }
 
     /** A length that is given with the shaft should be that of the line. */
-    private static List<Finding> lengths(InstalledShaft installed) {
+    private static List<Finding> lengths(InstalledShaft installed, ShaftHouse house) {
         List<Finding> findings = new ArrayList<>();
-        Limit limit = LineLimits.lengthDiffers();
+        Length most = house.length(Rule.LENGTH_DIFFERENCE);
         for (int i = 0; i < installed.shaft().pieces().size(); i++) {
             Optional<Length> given = installed.shaft().pieces().get(i).length();
             if (given.isPresent()) {
                 Length measured = installed.line().length(i);
                 double away = Math.abs(given.get().minus(measured).toMeters());
-                boolean agrees = away <= limit.value();
+                boolean agrees = away <= most.toMeters();
                 findings.add(Finding.of(
                         installed.place().label() + " shaft, length of piece " + (i + 1) + " against its line",
                         Figure.of(given.get(), Display.DIMENSION),
                         Figure.of(measured, Display.DIMENSION),
-                        Figure.of(Length.ofMeters(limit.value() - away), Display.DIMENSION),
+                        Figure.of(Length.ofMeters(most.toMeters() - away), Display.DIMENSION),
                         agrees ? Verdict.MET : Verdict.MARGINAL,
                         agrees
                                 ? "the shaft is as long as its line"
                                 : "the shaft is not as long as its line, so that one of the two is measured wrong",
-                        limit.source()));
+                        house.source(Rule.LENGTH_DIFFERENCE)));
             }
         }
         return findings;
@@ -70,7 +73,7 @@ public final class LineChecks {
         return installed.place().label() + " shaft, joint " + (joint + 1);
     }
 
-    private static Finding angle(InstalledShaft installed, int index) {
+    private static Finding angle(InstalledShaft installed, int index, ShaftHouse house) {
         Angle angle = installed.line().angle(index);
         Joint joint = installed.shaft().joints().get(index);
         String name = name(installed, index) + " angle";
@@ -78,24 +81,24 @@ public final class LineChecks {
         if (most.isPresent() && angle.isGreaterThan(most.get())) {
             return finding(name, angle, most.get(), Verdict.EXCEEDED, "bends more than its maker allows", MAKER);
         }
-        Limit least = LineLimits.straightJoint();
-        if (angle.toRadians() < least.value() && !joint.isDouble()) {
+        if (angle.isLessThan(house.angle(Rule.JOINT_LEAST)) && !joint.isDouble()) {
             return Finding.of(
                     name,
                     Figure.of(angle, Display.JOINT_ANGLE),
                     Verdict.MARGINAL,
-                    "is all but straight: the needles of the bearings stand still and dent their races; they want about half a degree",
-                    least.source());
+                    "is all but straight: the needles of the bearings stand still and dent their races; they want at least "
+                            + DecimalText.shortest(house.number(Rule.JOINT_LEAST)) + " deg",
+                    house.source(Rule.JOINT_LEAST));
         }
-        Limit rule = LineLimits.ruleAngle();
-        if (angle.toRadians() > rule.value() && !joint.isDouble()) {
+        Angle rule = house.angle(Rule.JOINT_MOST);
+        if (angle.isGreaterThan(rule) && !joint.isDouble()) {
             return finding(
                     name,
                     angle,
-                    Angle.ofRadians(rule.value()),
+                    rule,
                     Verdict.MARGINAL,
                     "is more than the rule for a smooth road vehicle; whether it shakes is told by the motion at speed",
-                    rule.source());
+                    house.source(Rule.JOINT_MOST));
         }
         return most.map(allowed -> finding(name, angle, allowed, Verdict.MET, "is within what its maker allows", MAKER))
                 .orElseGet(() -> joint.isDouble()
@@ -106,25 +109,25 @@ public final class LineChecks {
                         : finding(
                                 name,
                                 angle,
-                                Angle.ofRadians(rule.value()),
+                                rule,
                                 Verdict.MET,
                                 "is within the rule for a smooth road vehicle",
-                                rule.source()));
+                                house.source(Rule.JOINT_MOST)));
     }
 
-    private static Finding equal(InstalledShaft installed) {
+    private static Finding equal(InstalledShaft installed, ShaftHouse house) {
         double difference = Math.abs(installed.line().bend(0) - installed.line().bend(1));
-        Limit rule = LineLimits.ruleDifference();
-        boolean equal = difference <= rule.value();
+        Angle rule = house.angle(Rule.JOINT_DIFFERENCE);
+        boolean equal = difference <= rule.toRadians();
         return finding(
                 installed.place().label() + " shaft, difference of its joint angles",
                 Angle.ofRadians(difference),
-                Angle.ofRadians(rule.value()),
+                rule,
                 equal ? Verdict.MET : Verdict.MARGINAL,
                 equal
                         ? "the joints bend alike; whether they cancel also depends on their planes and on the yokes"
                         : "the joints do not bend alike, so that they cannot cancel",
-                rule.source());
+                house.source(Rule.JOINT_DIFFERENCE));
     }
 
     private static Finding finding(
@@ -145,17 +148,18 @@ public final class LineChecks {
      * @param installed the shaft in its line
      * @param motion how it moves
      * @param when when it turns that fast, such as {@code at the cruise speed}
+     * @param house the limits of the shop
      * @return the torsional acceleration at the driven end, and the inertial acceleration of each piece, the worse of drive and coast
      */
-    public static List<Finding> motion(InstalledShaft installed, LineMotion motion, String when) {
+    public static List<Finding> motion(InstalledShaft installed, LineMotion motion, String when, ShaftHouse house) {
         List<Finding> findings = new ArrayList<>();
         String place = installed.place().label() + " shaft";
         String speed = "at " + Figure.of(motion.speed(), Display.ROTATION).text(UnitSystem.US) + " ";
         findings.add(shake(
                 place + ", torsional acceleration " + when,
                 motion.torsional(),
-                LineLimits.torsionalGood(),
-                LineLimits.torsionalMost(),
+                house.of(Rule.TORSIONAL_GOOD),
+                house.of(Rule.TORSIONAL_MOST),
                 speed + "what its joints leave of each other's unevenness reaches the axle"));
         for (int i = 0; i < motion.drive().size(); i++) {
             AngularAcceleration drive = motion.drive().get(i);
@@ -165,18 +169,20 @@ public final class LineChecks {
             findings.add(shake(
                     place + piece + ", inertial acceleration " + when,
                     driving ? drive : coast,
-                    LineLimits.inertialGood(),
-                    LineLimits.inertialMost(),
+                    house.of(Rule.INERTIAL_GOOD),
+                    house.of(Rule.INERTIAL_MOST),
                     speed + "the shaft itself is shaken, cancelled or not, most "
                             + (driving ? "under drive" : "on the overrun")));
         }
         return findings;
     }
 
-    private static Finding shake(String name, AngularAcceleration value, Limit good, Limit most, String what) {
+    private static Finding shake(
+            String name, AngularAcceleration value, HouseLimit good, HouseLimit most, String what) {
         double size = value.toRadiansPerSecondSquared();
         Verdict verdict = size > most.value() ? Verdict.EXCEEDED : size > good.value() ? Verdict.MARGINAL : Verdict.MET;
-        Limit limit = verdict == Verdict.MET ? good : most;
+        boolean within = verdict == Verdict.MET || (verdict == Verdict.MARGINAL && good.isGiven());
+        HouseLimit limit = within ? good : most;
         AngularAcceleration allowed = AngularAcceleration.ofRadiansPerSecondSquared(limit.value());
         return Finding.of(
                 name,
@@ -189,8 +195,8 @@ public final class LineChecks {
     }
 
     /** The greatest share of a limit that the line uses at a speed: motion, and joints against their ratings; 1 where one is just kept. */
-    static double worstUse(InstalledShaft installed, AngularSpeed speed) {
-        double use = motionUse(installed, speed);
+    static double worstUse(InstalledShaft installed, AngularSpeed speed, ShaftHouse house) {
+        double use = motionUse(installed, speed, house);
         for (int i = 0; i < installed.line().jointCount(); i++) {
             double angle = installed.line().bend(i);
             use = Math.max(
@@ -206,15 +212,14 @@ public final class LineChecks {
         return use;
     }
 
-    private static double motionUse(InstalledShaft installed, AngularSpeed speed) {
+    private static double motionUse(InstalledShaft installed, AngularSpeed speed, ShaftHouse house) {
         LineMotion motion = installed.motionAt(speed);
-        double use = motion.torsional().toRadiansPerSecondSquared()
-                / LineLimits.torsionalMost().value();
+        double use = motion.torsional().toRadiansPerSecondSquared() / house.number(Rule.TORSIONAL_MOST);
         for (int i = 0; i < motion.drive().size(); i++) {
             double shake = Math.max(
                     motion.drive().get(i).toRadiansPerSecondSquared(),
                     motion.coast().get(i).toRadiansPerSecondSquared());
-            use = Math.max(use, shake / LineLimits.inertialMost().value());
+            use = Math.max(use, shake / house.number(Rule.INERTIAL_MOST));
         }
         return use;
     }
@@ -223,10 +228,11 @@ public final class LineChecks {
      * Returns the shaft speed at which the first limit of the motion is reached.
      *
      * @param installed the shaft in its line
+     * @param house the limits of the shop
      * @return the speed, or empty if all joints are straight
      */
-    public static Optional<AngularSpeed> speedLimit(InstalledShaft installed) {
-        double use = motionUse(installed, AngularSpeed.ofRadiansPerSecond(1.0));
+    public static Optional<AngularSpeed> speedLimit(InstalledShaft installed, ShaftHouse house) {
+        double use = motionUse(installed, AngularSpeed.ofRadiansPerSecond(1.0), house);
         return use > 1e-12 ? Optional.of(AngularSpeed.ofRadiansPerSecond(1.0 / Math.sqrt(use))) : Optional.empty();
     }
 }

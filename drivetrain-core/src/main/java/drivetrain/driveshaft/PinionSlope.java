@@ -36,12 +36,13 @@ public record PinionSlope(Angle present, Angle best, Angle residual, Optional<An
      *
      * @param installed the shaft in its line
      * @param speed the shaft speed at which the limits are held for the range
+     * @param house the limits of the shop
      * @return the slopes
      */
-    public static PinionSlope of(InstalledShaft installed, AngularSpeed speed) {
+    public static PinionSlope of(InstalledShaft installed, AngularSpeed speed, ShaftHouse house) {
         Turned turned = new Turned(installed);
         double best = best(turned);
-        DoubleUnaryOperator use = slope -> LineChecks.worstUse(turned.at(slope), speed);
+        DoubleUnaryOperator use = slope -> LineChecks.worstUse(turned.at(slope), speed, house);
         Optional<Angle> least = edge(use, best, -STEP);
         Optional<Angle> most = edge(use, best, STEP);
         return new PinionSlope(

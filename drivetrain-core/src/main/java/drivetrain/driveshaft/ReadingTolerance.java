@@ -38,9 +38,11 @@ public record ReadingTolerance(
      * @param place which axle the line runs to
      * @param shaft the shaft
      * @param speed the shaft speed at which the motion is judged
+     * @param house the limits of the shop
      * @return one tolerance for each reading, in their order
      */
-    public static List<ReadingTolerance> of(LineSurvey survey, ShaftPlace place, Driveshaft shaft, AngularSpeed speed) {
+    public static List<ReadingTolerance> of(
+            LineSurvey survey, ShaftPlace place, Driveshaft shaft, AngularSpeed speed, ShaftHouse house) {
         List<ReadingTolerance> tolerances = new ArrayList<>();
         Function<LineSurvey, InstalledShaft> fit = read -> new InstalledShaft(place, shaft, read.line(place));
         InstalledShaft present = fit.apply(survey);
@@ -52,8 +54,8 @@ public record ReadingTolerance(
             tolerances.add(new ReadingTolerance(
                     reading.name(),
                     reading.isAngle(),
-                    tolerated(misread, most, installed -> torsional(installed, speed)),
-                    tolerated(misread, most, installed -> inertial(installed, speed)),
+                    tolerated(misread, most, installed -> torsional(installed, speed, house)),
+                    tolerated(misread, most, installed -> inertial(installed, speed, house)),
                     Math.max(effect(misread, present, small), effect(misread, present, -small))));
         }
         return tolerances;
@@ -68,14 +70,14 @@ public record ReadingTolerance(
         }
     }
 
-    private static Verdict torsional(InstalledShaft installed, AngularSpeed speed) {
-        return LineChecks.motion(installed, installed.motionAt(speed), "")
+    private static Verdict torsional(InstalledShaft installed, AngularSpeed speed, ShaftHouse house) {
+        return LineChecks.motion(installed, installed.motionAt(speed), "", house)
                 .get(0)
                 .verdict();
     }
 
-    private static Verdict inertial(InstalledShaft installed, AngularSpeed speed) {
-        List<drivetrain.finding.Finding> all = LineChecks.motion(installed, installed.motionAt(speed), "");
+    private static Verdict inertial(InstalledShaft installed, AngularSpeed speed, ShaftHouse house) {
+        List<drivetrain.finding.Finding> all = LineChecks.motion(installed, installed.motionAt(speed), "", house);
         return drivetrain.finding.Finding.worst(all.subList(1, all.size()));
     }
 

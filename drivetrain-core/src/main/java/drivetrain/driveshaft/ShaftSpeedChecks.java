@@ -1,6 +1,8 @@
 package drivetrain.driveshaft;
 
+import drivetrain.driveshaft.ShaftHouse.Rule;
 import drivetrain.finding.Finding;
+import drivetrain.finding.HouseLimit;
 import drivetrain.finding.Source;
 import drivetrain.finding.Verdict;
 import drivetrain.quantity.Angle;
@@ -10,7 +12,7 @@ import drivetrain.quantity.Display;
 import drivetrain.quantity.Figure;
 import java.util.Optional;
 
-/** Holds the speeds of a shaft against its critical speed. The limits are those of the table {@code driveshaft/speed-limits.csv}. */
+/** Holds the speeds of a shaft against its critical speed. */
 public final class ShaftSpeedChecks {
 
     private static final Source BOUNCE = Source.commonPractice(
@@ -22,20 +24,22 @@ public final class ShaftSpeedChecks {
      * Returns the greatest speed that is good on the road.
      *
      * @param critical the critical speed
-     * @return 0.70 of it, or the share in the shop's table
+     * @param house the limits of the shop
+     * @return the share of it that is good
      */
-    public static AngularSpeed allowed(AngularSpeed critical) {
-        return critical.times(ShaftSpeedLimits.criticalFraction().value());
+    public static AngularSpeed allowed(AngularSpeed critical, ShaftHouse house) {
+        return critical.times(house.number(Rule.CRITICAL_GOOD));
     }
 
     /**
      * Returns the critical speed that a shaft needs for a speed.
      *
      * @param speed the greatest speed of the shaft
+     * @param house the limits of the shop
      * @return the speed over the share that is good
      */
-    public static AngularSpeed needed(AngularSpeed speed) {
-        return speed.dividedBy(ShaftSpeedLimits.criticalFraction().value());
+    public static AngularSpeed needed(AngularSpeed speed, ShaftHouse house) {
+        return speed.dividedBy(house.number(Rule.CRITICAL_GOOD));
     }
 
     /**
@@ -44,11 +48,12 @@ public final class ShaftSpeedChecks {
      * @param which which shaft, such as {@code rear}
      * @param critical its critical speed
      * @param speed the speed that it reaches
-     * @return met up to the lower of the makers' shares, marginal up to the higher one, else exceeded
+     * @param house the limits of the shop
+     * @return met up to the share that is good, marginal up to the one that is too much, else exceeded
      */
-    public static Finding critical(String which, AngularSpeed critical, ShaftSpeed speed) {
-        ShaftSpeedLimits.Limit good = ShaftSpeedLimits.criticalFraction();
-        ShaftSpeedLimits.Limit most = ShaftSpeedLimits.criticalFractionMost();
+    public static Finding critical(String which, AngularSpeed critical, ShaftSpeed speed, ShaftHouse house) {
+        HouseLimit good = house.of(Rule.CRITICAL_GOOD);
+        HouseLimit most = house.of(Rule.CRITICAL_MOST);
         double fraction = speed.speed().ratioTo(critical);
         Verdict verdict =
                 fraction <= good.value() ? Verdict.MET : fraction <= most.value() ? Verdict.MARGINAL : Verdict.EXCEEDED;
@@ -59,18 +64,20 @@ public final class ShaftSpeedChecks {
                 rotation(allowed),
                 rotation(allowed.minus(speed.speed())),
                 verdict,
-                statement(fraction, critical, good.value(), most.value()),
+                statement(fraction, critical, good.value(), most),
                 verdict == Verdict.EXCEEDED ? most.source() : good.source());
     }
 
-    private static String statement(double fraction, AngularSpeed critical, double good, double most) {
+    private static String statement(double fraction, AngularSpeed critical, double good, HouseLimit most) {
         String share =
                 "this is " + percent(fraction) + " of the critical speed of " + critical.format(AngularSpeed.RPM, 0);
         if (fraction >= 1.0) {
             return share + ": the shaft whirls and can break loose";
         }
-        if (fraction > most) {
-            return share + ", and no maker allows more than " + percent(most);
+        if (fraction > most.value()) {
+            return share
+                    + (most.isGiven() ? ", and the shop allows no more than " : ", and no maker allows more than ")
+                    + percent(most.value());
         }
         return share + ", of which " + percent(good) + (fraction > good ? " is good" : " may be used");
     }
@@ -82,12 +89,14 @@ public final class ShaftSpeedChecks {
      * @param critical its critical speed
      * @param speed the speed that is held
      * @param angle the greatest angle of its single joints; empty if it is not known
+     * @param house the limits of the shop
      * @return met where the joints bend little or the speed keeps away, marginal where it does not; not evaluated where the speed is near and the angle is not known
      */
-    public static Finding half(String which, AngularSpeed critical, ShaftSpeed speed, Optional<Angle> angle) {
+    public static Finding half(
+            String which, AngularSpeed critical, ShaftSpeed speed, Optional<Angle> angle, ShaftHouse house) {
         String checked = which + " shaft, half critical speed, " + speed.where();
-        ShaftSpeedLimits.Limit band = ShaftSpeedLimits.halfCriticalBand();
-        ShaftSpeedLimits.Limit bend = ShaftSpeedLimits.halfCriticalAngle();
+        HouseLimit band = house.of(Rule.HALF_CRITICAL);
+        HouseLimit bend = house.of(Rule.HALF_CRITICAL_ANGLE);
         AngularSpeed half = critical.dividedBy(2.0);
         double away = Math.abs(speed.speed().ratioTo(half) - 1.0);
         boolean near = away < band.value();
@@ -127,18 +136,19 @@ public final class ShaftSpeedChecks {
      * @param which which shaft, such as {@code rear}
      * @param bounce the speed at which it bounces
      * @param speed the speed that is held
+     * @param house the limits of the shop, of which the distance from half the critical speed serves here too
      * @return marginal where the two are near, else met
      */
-    public static Finding bounce(String which, AngularSpeed bounce, ShaftSpeed speed) {
-        double band = ShaftSpeedLimits.halfCriticalBand().value();
-        boolean near = Math.abs(speed.speed().ratioTo(bounce) - 1.0) < band;
+    public static Finding bounce(String which, AngularSpeed bounce, ShaftSpeed speed, ShaftHouse house) {
+        HouseLimit band = house.of(Rule.HALF_CRITICAL);
+        boolean near = Math.abs(speed.speed().ratioTo(bounce) - 1.0) < band.value();
         return Finding.of(
                 which + " shaft, bounce of the center bearing, " + speed.where(),
                 rotation(speed.speed()),
                 near ? Verdict.MARGINAL : Verdict.MET,
                 "the shaft bounces on the mount of its center bearing at " + bounce.format(AngularSpeed.RPM, 0)
-                        + (near ? ", which is within " + percent(band) : ", which this keeps away from"),
-                BOUNCE);
+                        + (near ? ", which is within " + percent(band.value()) : ", which this keeps away from"),
+                band.isGiven() ? band.source() : BOUNCE);
     }
 
     private static Figure rotation(AngularSpeed speed) {

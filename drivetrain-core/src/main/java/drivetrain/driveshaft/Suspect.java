@@ -1,6 +1,7 @@
 package drivetrain.driveshaft;
 
 import drivetrain.finding.Assumption;
+import drivetrain.finding.HouseLimit;
 import drivetrain.quantity.DecimalText;
 import drivetrain.quantity.Frequency;
 import drivetrain.refusal.Refusal;
@@ -18,19 +19,21 @@ public record Suspect(VibrationOrder order, double mismatch) {
     /**
      * Returns how far a vibration may be off and still fits, unless the user says otherwise.
      *
-     * @return a fraction, from the shop's table
+     * @param house the limits of the shop
+     * @return a fraction
      */
-    public static double usualTolerance() {
-        return ShaftSpeedLimits.orderTolerance().value();
+    public static double usualTolerance(ShaftHouse house) {
+        return house.number(ShaftHouse.Rule.ORDER_TOLERANCE);
     }
 
     /**
      * States that the usual tolerance was taken.
      *
+     * @param house the limits of the shop
      * @return the assumption
      */
-    public static Assumption usualToleranceTaken() {
-        ShaftSpeedLimits.Limit limit = ShaftSpeedLimits.orderTolerance();
+    public static Assumption usualToleranceTaken(ShaftHouse house) {
+        HouseLimit limit = house.of(ShaftHouse.Rule.ORDER_TOLERANCE);
         return Assumption.of(
                 "tolerance",
                 "a vibration fits if its frequency is within " + DecimalText.significant(100.0 * limit.value(), 3)

@@ -1,6 +1,9 @@
 package drivetrain.driveshaft;
 
+import drivetrain.driveshaft.ShaftHouse.Rule;
 import drivetrain.finding.Finding;
+import drivetrain.finding.HouseLimit;
+import drivetrain.finding.Source;
 import drivetrain.finding.Verdict;
 import drivetrain.quantity.DecimalText;
 import drivetrain.quantity.Display;
@@ -10,6 +13,8 @@ import drivetrain.quantity.Torque;
 /** Holds the torque of a shaft against its tube and against the ratings of joints and flanges. */
 public final class TorsionChecks {
 
+    private static final Source RATING = Source.given("the supplier's rating");
+
     private TorsionChecks() {}
 
     /**
@@ -18,11 +23,12 @@ public final class TorsionChecks {
      * @param which which shaft, such as {@code rear shaft}
      * @param torsion tube, material and torque
      * @param where what limits the torque, such as {@code engine limited in 1st low}
+     * @param house the limits of the shop
      * @return met with the wanted factor to spare, marginal with less, exceeded beyond yield; not evaluated where the strength is not known
      */
-    public static Finding tube(String which, Torsion torsion, String where) {
+    public static Finding tube(String which, Torsion torsion, String where, ShaftHouse house) {
         String checked = which + " tube, " + where;
-        ShaftSpeedLimits.Limit wanted = ShaftSpeedLimits.yieldFactor();
+        HouseLimit wanted = house.of(Rule.YIELD_FACTOR);
         if (torsion.yieldTorque().isEmpty()) {
             return Finding.notEvaluated(checked, torsion.strengthMissing(), wanted.source());
         }
@@ -48,10 +54,11 @@ public final class TorsionChecks {
      * @param torque the torque
      * @param rating the rating
      * @param where what limits the torque
+     * @param house the limits of the shop
      * @return met or exceeded; marginal in between where the shop wants a reserve
      */
-    public static Finding rating(String what, Torque torque, Torque rating, String where) {
-        ShaftSpeedLimits.Limit reserve = ShaftSpeedLimits.ratingReserve();
+    public static Finding rating(String what, Torque torque, Torque rating, String where, ShaftHouse house) {
+        HouseLimit reserve = house.of(Rule.RATING_RESERVE);
         Torque allowed = rating.times(1.0 - reserve.value());
         Verdict verdict = verdict(torque, allowed, rating);
         return Finding.of(
@@ -60,10 +67,14 @@ public final class TorsionChecks {
                 torque(rating),
                 torque(rating.minus(torque)),
                 verdict,
-                verdict == Verdict.EXCEEDED
-                        ? "the torque is more than the supplier rates it for"
-                        : "the rating is the supplier's, as given with the shaft",
-                reserve.source());
+                switch (verdict) {
+                    case EXCEEDED -> "the torque is more than the supplier rates it for";
+                    case MARGINAL ->
+                        "the rating is the supplier's, of which less is left than the "
+                                + DecimalText.significant(100.0 * reserve.value(), 3) + " % that the shop wants";
+                    default -> "the rating is the supplier's, as given with the shaft";
+                },
+                verdict == Verdict.EXCEEDED && reserve.isGiven() ? RATING : reserve.source());
     }
 
     private static Verdict verdict(Torque torque, Torque allowed, Torque most) {

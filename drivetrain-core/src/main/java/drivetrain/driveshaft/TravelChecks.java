@@ -1,7 +1,8 @@
 package drivetrain.driveshaft;
 
-import drivetrain.driveshaft.LineLimits.Limit;
+import drivetrain.driveshaft.ShaftHouse.Rule;
 import drivetrain.finding.Finding;
+import drivetrain.finding.HouseLimit;
 import drivetrain.finding.Source;
 import drivetrain.finding.Verdict;
 import drivetrain.quantity.Angle;
@@ -24,16 +25,17 @@ public final class TravelChecks {
      * Checks angles, engagement and free travel at the extremes.
      *
      * @param travel the shaft over its travel
+     * @param house the limits of the shop
      * @return one finding for each joint, one for the engagement, one for the free travel, and one for bushes that would have to give too much
      */
-    public static List<Finding> of(ShaftTravel travel) {
+    public static List<Finding> of(ShaftTravel travel, ShaftHouse house) {
         List<Finding> findings = new ArrayList<>();
         for (int i = 0; i < travel.widest().size(); i++) {
-            findings.add(angle(travel, i));
+            findings.add(angle(travel, i, house));
         }
-        findings.add(engagement(travel));
-        findings.add(free(travel));
-        bushes(travel).ifPresent(findings::add);
+        findings.add(engagement(travel, house));
+        findings.add(free(travel, house));
+        bushes(travel, house).ifPresent(findings::add);
         return findings;
     }
 
@@ -41,7 +43,7 @@ public final class TravelChecks {
         return travel.installed().place().label() + " shaft";
     }
 
-    private static Finding angle(ShaftTravel travel, int index) {
+    private static Finding angle(ShaftTravel travel, int index, ShaftHouse house) {
         String name = place(travel) + ", joint " + (index + 1) + " angle over the travel";
         Optional<Angle> most = travel.installed().shaft().joints().get(index).mostAngle();
         if (most.isEmpty()) {
@@ -49,7 +51,7 @@ public final class TravelChecks {
                     name, "the greatest angle of the joint is not given, such as joints to 30 deg", MAKER);
         }
         Angle widest = travel.widest().get(index).angles().get(index);
-        Limit reserve = LineLimits.angleReserve();
+        HouseLimit reserve = house.of(Rule.JOINT_RESERVE);
         double use = widest.ratioTo(most.get());
         Verdict verdict = use > 1.0 ? Verdict.EXCEEDED : use > 1.0 - reserve.value() ? Verdict.MARGINAL : Verdict.MET;
         return Finding.of(
@@ -66,7 +68,7 @@ public final class TravelChecks {
                 verdict == Verdict.MARGINAL ? reserve.source() : MAKER);
     }
 
-    private static Finding engagement(ShaftTravel travel) {
+    private static Finding engagement(ShaftTravel travel, ShaftHouse house) {
         String name = place(travel) + ", spline engagement over the travel";
         Optional<Length> left = travel.engagementLeft();
         if (left.isEmpty()) {
@@ -83,7 +85,7 @@ public final class TravelChecks {
                     SLIDE);
         }
         SlipSpline slip = travel.installed().shaft().slip().orElseThrow();
-        Limit rule = LineLimits.engagement();
+        HouseLimit rule = house.of(Rule.ENGAGEMENT);
         Optional<Length> wanted = slip.least().or(() -> slip.diameter().map(stub -> stub.times(rule.value())));
         if (wanted.isEmpty()) {
             return Finding.of(
@@ -106,7 +108,7 @@ public final class TravelChecks {
                 source);
     }
 
-    private static Finding free(ShaftTravel travel) {
+    private static Finding free(ShaftTravel travel, ShaftHouse house) {
         String name = place(travel) + ", slip travel left when shortest";
         Optional<Length> left = travel.freeLeft();
         if (left.isEmpty()) {
@@ -115,8 +117,8 @@ public final class TravelChecks {
                     "how far the shaft can be pushed together is not given, such as slip 24 teeth 50 mm free",
                     SLIDE);
         }
-        Limit reserve = LineLimits.bottoming();
-        Length wanted = Length.ofMeters(reserve.value());
+        HouseLimit reserve = house.of(Rule.SLIP_RESERVE);
+        Length wanted = house.length(Rule.SLIP_RESERVE);
         if (left.get().toMeters() <= 0.0) {
             return slide(
                     name,
@@ -133,16 +135,15 @@ public final class TravelChecks {
                 wanted,
                 kept ? Verdict.MET : Verdict.MARGINAL,
                 kept ? "the shaft does not bottom" : "the shaft all but bottoms",
-                kept ? SLIDE : reserve.source());
+                kept && !reserve.isGiven() ? SLIDE : reserve.source());
     }
 
     /** Where bushes would have to give more than they do, the axle is stopped before the extremes that were looked at. */
-    private static Optional<Finding> bushes(ShaftTravel travel) {
-        Limit limit = LineLimits.bushGive();
-        if (travel.misfit().toMeters() <= limit.value()) {
+    private static Optional<Finding> bushes(ShaftTravel travel, ShaftHouse house) {
+        Length most = house.length(Rule.BUSH_GIVE);
+        if (travel.misfit().compareTo(most) <= 0) {
             return Optional.empty();
         }
-        Length most = Length.ofMeters(limit.value());
         return Optional.of(Finding.of(
                 travel.installed().place().label() + " suspension, give of its bushes",
                 Figure.of(travel.misfit(), Display.DIMENSION),
@@ -150,7 +151,7 @@ public final class TravelChecks {
                 Figure.of(most.minus(travel.misfit()), Display.DIMENSION),
                 Verdict.MARGINAL,
                 "one wheel at bump with the other at droop asks more of the bushes than they give; the axle may be stopped before, so that the extremes are on the safe side",
-                limit.source()));
+                house.source(Rule.BUSH_GIVE)));
     }
 
     private static Finding slide(

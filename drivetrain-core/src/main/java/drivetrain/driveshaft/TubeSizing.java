@@ -1,5 +1,6 @@
 package drivetrain.driveshaft;
 
+import drivetrain.driveshaft.ShaftHouse.Rule;
 import drivetrain.finding.Outcome;
 import drivetrain.finding.Working;
 import drivetrain.quantity.AngularSpeed;
@@ -19,8 +20,9 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * @param speed the greatest speed of the shaft
  * @param length from joint center to joint center
  * @param rows every stock tube, the ones that will do first, by diameter and then by mass
+ * @param house the limits of the shop
  */
-public record TubeSizing(AngularSpeed speed, Length length, List<Row> rows) {
+public record TubeSizing(AngularSpeed speed, Length length, List<Row> rows, ShaftHouse house) {
 
     private static final double LARGEST = 0.5;
     private static final double ACCURACY = 1e-9;
@@ -54,20 +56,21 @@ public record TubeSizing(AngularSpeed speed, Length length, List<Row> rows) {
      *
      * @param speed the greatest speed of the shaft, greater than zero, up to 100000 rpm
      * @param length from joint center to joint center, 50 mm to 5 m
+     * @param house the limits of the shop
      * @return the sizing
      * @throws drivetrain.refusal.RefusedException if speed or length are impossible
      */
-    public static TubeSizing of(AngularSpeed speed, Length length) {
+    public static TubeSizing of(AngularSpeed speed, Length length, ShaftHouse house) {
         AngularSpeed most = requireSpeed(speed);
         Length span = ShaftPiece.requireLength(length);
         List<Row> rows = new ArrayList<>();
         for (StockTubes.StockTube stock : StockTubes.all()) {
-            rows.add(row(stock, most, span));
+            rows.add(row(stock, most, span, house));
         }
         rows.sort(Comparator.comparing((Row row) -> !row.willDo())
                 .thenComparing(row -> row.stock().tube().diameter())
                 .thenComparing(Row::mass));
-        return new TubeSizing(most, span, rows);
+        return new TubeSizing(most, span, rows, house);
     }
 
     private static AngularSpeed requireSpeed(AngularSpeed speed) {
@@ -76,14 +79,14 @@ public record TubeSizing(AngularSpeed speed, Length length, List<Row> rows) {
                         "driveshaft speed", AngularSpeed.ofRpm(0.0), AngularSpeed.ofRpm(100_000.0), AngularSpeed.RPM);
     }
 
-    private static Row row(StockTubes.StockTube stock, AngularSpeed speed, Length length) {
+    private static Row row(StockTubes.StockTube stock, AngularSpeed speed, Length length, ShaftHouse house) {
         AngularSpeed critical = CriticalSpeed.ofUniform(stock.tube(), stock.metal(), length);
-        AngularSpeed allowed = ShaftSpeedChecks.allowed(critical);
+        AngularSpeed allowed = ShaftSpeedChecks.allowed(critical, house);
         return new Row(
                 stock,
                 critical,
                 allowed,
-                longest(stock.tube(), stock.metal(), speed),
+                longest(stock.tube(), stock.metal(), speed, house),
                 BeamSpan.of(length, stock.tube(), stock.metal()).mass(),
                 speed.compareTo(allowed) <= 0);
     }
@@ -103,11 +106,12 @@ public record TubeSizing(AngularSpeed speed, Length length, List<Row> rows) {
      * @param tube the tube
      * @param material what it is made of
      * @param speed the greatest speed of the shaft, greater than zero
+     * @param house the limits of the shop
      * @return the length at which the speed is what is good on the road
      * @throws drivetrain.refusal.RefusedException if the speed is not greater than zero
      */
-    public static Length longest(Tube tube, ShaftMaterial material, AngularSpeed speed) {
-        AngularSpeed needed = ShaftSpeedChecks.needed(requireSpeed(speed));
+    public static Length longest(Tube tube, ShaftMaterial material, AngularSpeed speed, ShaftHouse house) {
+        AngularSpeed needed = ShaftSpeedChecks.needed(requireSpeed(speed), house);
         return Length.ofMeters(BeamFormula.length(BeamSection.of(tube, material), needed.toRadiansPerSecond()));
     }
 
@@ -118,14 +122,15 @@ public record TubeSizing(AngularSpeed speed, Length length, List<Row> rows) {
      * @param material what the tube is made of
      * @param length from joint center to joint center, 50 mm to 5 m
      * @param speed the greatest speed of the shaft, greater than zero
+     * @param house the limits of the shop
      * @return the diameter, or that none up to 500 mm will do
      * @throws drivetrain.refusal.RefusedException if wall, length or speed are impossible
      */
     public static Outcome<Length> smallestDiameter(
-            Length wall, ShaftMaterial material, Length length, AngularSpeed speed) {
+            Length wall, ShaftMaterial material, Length length, AngularSpeed speed, ShaftHouse house) {
         double thick = wall.requirePositive("tube wall").toMeters();
         double span = ShaftPiece.requireLength(length).toMeters();
-        double needed = ShaftSpeedChecks.needed(requireSpeed(speed)).toRadiansPerSecond();
+        double needed = ShaftSpeedChecks.needed(requireSpeed(speed), house).toRadiansPerSecond();
         double least = Math.max(0.005, 2.0 * thick);
         if (least > LARGEST || missing(LARGEST, thick, material, span, needed) > 0.0) {
             return Outcome.notEvaluated(
@@ -157,11 +162,9 @@ public record TubeSizing(AngularSpeed speed, Length length, List<Row> rows) {
                 .input("length, joint center to joint center", "L", Figure.of(length, Display.DIMENSION), "given")
                 .step(
                         "critical speed that is needed",
-                        "n_c = n / "
-                                + DecimalText.shortest(
-                                        ShaftSpeedLimits.criticalFraction().value()),
-                        Figure.of(ShaftSpeedChecks.needed(speed), Display.ROTATION))
-                .source(ShaftSpeedLimits.criticalFraction().source());
+                        "n_c = n / " + DecimalText.shortest(house.number(Rule.CRITICAL_GOOD)),
+                        Figure.of(ShaftSpeedChecks.needed(speed, house), Display.ROTATION))
+                .source(house.source(Rule.CRITICAL_GOOD));
         smallest()
                 .ifPresent(row -> working.from(CriticalSpeedWorking.ofTube(
                         ShaftPiece.of(row.stock().tube(), row.stock().metal()), length)));

@@ -74,6 +74,10 @@
  * arms and parallel links do in articulation, it stands where the squares of what bushes and links must give are least. Both wheels are taken through all their heights between droop and
  * bump, one against the other, in a grid of 17 by 17; lengths and angles are looked at everywhere and not only at the ends.
  *
+ * <h2>Limits of a shop</h2>
+ * Every limit above is the shop's to set, as {@link drivetrain.driveshaft.ShaftHouse} names them, but not how nearly axes lie in one plane. The checks take them as an
+ * argument; the greatest angle, the rating and the engagement that a part's maker gives come before them.
+ *
  * <h2>What the line leaves out</h2>
  * Wind-up of springs and mounts under torque, play, the steering of an unevenly worn double joint, friction of the spline, joints of a steered axle's wheels, and shafts of three or more pieces.
  */

@@ -12,6 +12,8 @@
  *   <li>{@link drivetrain.finding.Caution}: where a result can hurt someone, the warning that belongs to it.
  *   <li>{@link drivetrain.finding.Source} and {@link drivetrain.finding.SourceClass}: where a rule or a figure comes from, and how good
  *       that is.
+ *   <li>{@link drivetrain.finding.HouseRule}, {@link drivetrain.finding.HouseRange}, {@link drivetrain.finding.HouseLimit}, {@link drivetrain.finding.HouseOrder} and
+ *       {@link drivetrain.finding.HouseSet}: what a room lets a shop set for itself, within which range, and what is set.
  * </ul>
  */
 @NullMarked

@@ -1,25 +1,23 @@
 package drivetrain.fuel;
 
+import drivetrain.finding.HouseLimit;
+import drivetrain.finding.HouseRange;
+import drivetrain.finding.HouseRule;
+import drivetrain.finding.HouseSet;
 import drivetrain.finding.Source;
-import drivetrain.quantity.DecimalText;
 import drivetrain.quantity.Pressure;
 import drivetrain.quantity.Speed;
 import drivetrain.quantity.Voltage;
-import drivetrain.refusal.Refusal;
-import java.util.Arrays;
-import java.util.EnumMap;
-import java.util.Map;
-import java.util.Optional;
 
 /**
  * The limits of a fuel supply that a shop can set for itself. The packed ones are those of {@code reference-tables/fuel/limits.csv}.
  *
- * @param values what is set for every rule
+ * @param limits what is set for every rule
  */
-public record FuelHouse(Map<Rule, Value> values) {
+public record FuelHouse(HouseSet<Rule> limits) {
 
     /** What a shop can set. */
-    public enum Rule {
+    public enum Rule implements HouseRule {
         /** The flow to spare above the demand, as a fraction of the demand. */
         MARGIN("supplyMarginLeast", "demand-margin", 1.0),
         /** How long the injectors may be open, as a fraction of the time. */
@@ -39,97 +37,38 @@ public record FuelHouse(Map<Rule, Value> values) {
 
         private final String key;
         private final String row;
-        private final double greatest;
+
+        @SuppressWarnings("ImmutableEnumChecker") // HouseRange is a record of numbers
+        private final HouseRange range;
 
         Rule(String key, String row, double greatest) {
             this.key = key;
             this.row = row;
-            this.greatest = greatest;
+            this.range = HouseRange.above(0.0, greatest);
         }
 
-        /**
-         * Returns the name by which a catalog sets it.
-         *
-         * @return the name, which ends with its unit where it has one
-         */
+        @Override
         public String key() {
             return key;
         }
 
-        /**
-         * Finds a rule by its name.
-         *
-         * @param key the name
-         * @return the rule, or empty
-         */
-        public static Optional<Rule> ofKey(String key) {
-            return Arrays.stream(values()).filter(rule -> rule.key.equals(key)).findFirst();
-        }
-
-        /**
-         * Checks what a shop wants to set.
-         *
-         * @param value the number in the unit of the rule
-         * @throws drivetrain.refusal.RefusedException if it is not above zero or more than the rule can mean
-         */
-        public void require(double value) {
-            if (!(value > 0.0 && value <= greatest)) {
-                String given = Double.isFinite(value) ? DecimalText.shortest(value) : Double.toString(value);
-                throw Refusal.of("house limit " + key, given, "is out of range")
-                        .allowing("more than 0, at most " + DecimalText.shortest(greatest) + "; packed: "
-                                + DecimalText.shortest(packed().value()))
-                        .asException();
-            }
+        @Override
+        public HouseRange range() {
+            return range;
         }
 
         /** A margin is the least that is kept, everything else the most. */
-        private Value packed() {
+        @Override
+        public HouseLimit packed() {
             FuelLimit limit = FuelLimit.of(row);
-            return new Value(this == BOILING ? limit.least() : limit.most(), limit.source());
+            return new HouseLimit(this == BOILING ? limit.least() : limit.most(), limit.source());
         }
     }
-
-    /**
-     * What is set for a rule.
-     *
-     * @param value the number in the unit of the rule
-     * @param source who set it
-     */
-    public record Value(double value, Source source) {}
 
     private static final class Packed {
-        static final FuelHouse HOUSE = read();
+        static final FuelHouse HOUSE = new FuelHouse(HouseSet.packed(Rule.class));
 
         private Packed() {}
-
-        private static FuelHouse read() {
-            Map<Rule, Value> values = new EnumMap<>(Rule.class);
-            for (Rule rule : Rule.values()) {
-                values.put(rule, rule.packed());
-            }
-            return new FuelHouse(values);
-        }
-    }
-
-    /**
-     * Copies the map and checks it.
-     *
-     * @throws drivetrain.refusal.RefusedException if a value is out of range or a rule is missing
-     */
-    public FuelHouse {
-        values = Map.copyOf(values);
-        for (Rule rule : Rule.values()) {
-            require(values, rule);
-        }
-    }
-
-    private static Value require(Map<Rule, Value> values, Rule rule) {
-        Value value = values.get(rule);
-        if (value == null) {
-            throw Refusal.of("house limit", rule.key(), "is not set").asException();
-        }
-        rule.require(value.value());
-        return value;
     }
 
     /**
@@ -147,8 +86,8 @@ public record FuelHouse(Map<Rule, Value> values) {
      * @param rule the rule
      * @return the number with who set it
      */
-    public Value of(Rule rule) {
-        return require(values, rule);
+    public HouseLimit of(Rule rule) {
+        return limits.of(rule);
     }
 
     /**

@@ -5,7 +5,6 @@ import drivetrain.assessment.ShaftsAnswer;
 import drivetrain.driveshaft.InstalledShaft;
 import drivetrain.driveshaft.Joint;
 import drivetrain.driveshaft.JointLaw;
-import drivetrain.driveshaft.LineChecks;
 import drivetrain.driveshaft.PinionSlope;
 import drivetrain.driveshaft.Reclocking;
 import drivetrain.driveshaft.SecondaryCouple;
@@ -122,7 +121,7 @@ public final class ShaftsReport {
                 "residual",
                 "equivalent residual angle",
                 angle(installed.residual().equivalentAngle())));
-        LineChecks.speedLimit(installed)
+        answer.speedLimit()
                 .ifPresent(speed -> facts.add(Fact.of(
                         "speedLimit", "shaft speed at the first limit of motion", Figure.of(speed, Display.ROTATION))));
         facts.add(new Fact(

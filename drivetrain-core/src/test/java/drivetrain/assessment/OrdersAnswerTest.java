@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import drivetrain.combination.Combination;
 import drivetrain.combination.Slot;
 import drivetrain.combination.Specification;
+import drivetrain.driveshaft.ShaftHouse;
 import drivetrain.driveshaft.Suspect;
 import drivetrain.driveshaft.VibrationOrder;
 import drivetrain.finding.Assumption;
@@ -85,7 +86,7 @@ class OrdersAnswerTest {
 
         assertThat(answer.suspects().get(0).order().part()).isEqualTo("driveshafts");
         assertThat(answer.suspects().get(0).mismatch()).isCloseTo(-0.0099, within(1e-4));
-        assertThat(answer.tolerance()).isEqualTo(Suspect.usualTolerance());
+        assertThat(answer.tolerance()).isEqualTo(Suspect.usualTolerance(ShaftHouse.packed()));
         assertThat(answer.assumptions()).extracting(Assumption::subject).contains("tolerance");
         assertThat(answer.working().steps()).isNotEmpty();
         assertThat(answer.cautions()).isNotEmpty();

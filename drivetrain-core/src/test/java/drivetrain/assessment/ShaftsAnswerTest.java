@@ -3,21 +3,31 @@ package drivetrain.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import drivetrain.combination.Catalog;
 import drivetrain.combination.Combination;
+import drivetrain.combination.HouseLimits;
 import drivetrain.combination.Slot;
 import drivetrain.combination.Specification;
 import drivetrain.driveshaft.ShaftPlace;
 import drivetrain.finding.Finding;
+import drivetrain.finding.Source;
 import drivetrain.finding.Verdict;
 import drivetrain.quantity.AngularSpeed;
+import drivetrain.quantity.Frequency;
+import drivetrain.quantity.Length;
 import drivetrain.quantity.Speed;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 class ShaftsAnswerTest {
 
     private static final String STEEP_FRONT = "output 2 deg up, shaft 640 mm 9 deg down, pinion 2 deg up";
+
+    private static final Specification TYPED =
+            Builds.TOURER.with(Slot.VEHICLE, "mass 2600 kg front 1500 kg rear 1900 kg");
 
     private static ShaftsAnswer ask(Specification order) {
         return ShaftsAnswer.of(Builds.of(order)).orThrow();
@@ -44,6 +54,71 @@ class ShaftsAnswerTest {
                         .driveshaftSpeed()
                         .toRpm())
                 .isCloseTo(speed.toRpm(), within(0.01));
+    }
+
+    private static Combination withLimit(String limit, double value) {
+        HouseLimits own = HouseLimits.packed().with(limit, value, "the shop");
+        return Combination.resolve(TYPED, Catalog.titled("own").limits(own).build());
+    }
+
+    private static void heeds(List<Finding> packed, List<Finding> own, String checked) {
+        assertThat(named(packed, checked).verdict()).isEqualTo(Verdict.MET);
+        assertThat(named(own, checked).verdict()).isGreaterThan(Verdict.MET);
+        assertThat(named(own, checked).rule().citation()).isEqualTo("the shop");
+    }
+
+    private static Finding named(List<Finding> findings, String checked) {
+        return findings.stream()
+                .filter(finding -> finding.checked().contains(checked))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Every question about the shafts asks the catalog for its limits. */
+    @Test
+    void heedsTheLimitsOfTheShop() {
+        Combination tourer = Combination.resolve(TYPED, Catalog.empty());
+        Combination still = withLimit("inertialAccelerationMostRadiansPerSecondSquared", 501.0);
+        Combination slow = withLimit("criticalSpeedShareGood", 0.3);
+        Combination slack = withLimit("splineEngagementLeastDiameters", 3.0);
+        Combination spared = withLimit("torqueRatingReserveLeast", 0.9);
+        Combination near = withLimit("vibrationToleranceMost", 0.01);
+
+        assertThat(ShaftsAnswer.of(still).orThrow().shafts().get(0).speedLimit().orElseThrow())
+                .isLessThan(ShaftsAnswer.of(tourer)
+                        .orThrow()
+                        .shafts()
+                        .get(0)
+                        .speedLimit()
+                        .orElseThrow());
+        heeds(
+                CriticalSpeedAnswer.of(tourer).orThrow().findings(),
+                CriticalSpeedAnswer.of(slow).orThrow().findings(),
+                "rear shaft speed");
+        heeds(Assessment.of(tourer).findings(), Assessment.of(slow).findings(), "rear shaft speed");
+        heeds(
+                TravelAnswer.of(tourer).orThrow().findings(),
+                TravelAnswer.of(slack).orThrow().findings(),
+                "engagement");
+        heeds(
+                StrengthAnswer.of(tourer).orThrow().findings(),
+                StrengthAnswer.of(spared).orThrow().findings(),
+                "joints");
+        assertThat(TubesAnswer.at(slow, Length.ofMillimeters(1200), AngularSpeed.ofRpm(4000))
+                        .working()
+                        .sources())
+                .extracting(Source::citation)
+                .contains("the shop");
+        assertThat(SuspectAnswer.of(
+                                near,
+                                Frequency.ofHertz(30.0),
+                                Speed.ofMilesPerHour(40.0),
+                                GearChoice.TOP,
+                                OptionalInt.empty(),
+                                OptionalDouble.empty())
+                        .orThrow()
+                        .tolerance())
+                .isEqualTo(0.01);
     }
 
     @Test

@@ -3,12 +3,17 @@ package drivetrain.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import drivetrain.combination.Catalog;
 import drivetrain.combination.Combination;
+import drivetrain.combination.HouseLimits;
 import drivetrain.combination.Slot;
 import drivetrain.combination.Specification;
 import drivetrain.finding.Assumption;
 import drivetrain.finding.Finding;
+import drivetrain.finding.Outcome;
+import drivetrain.finding.Source;
 import drivetrain.finding.Verdict;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class StrengthAnswerTest {
@@ -50,6 +55,29 @@ class StrengthAnswerTest {
                         || finding.checked().contains("flanges"))
                 .hasSize(2)
                 .allSatisfy(finding -> assertThat(finding.verdict()).isEqualTo(Verdict.MET));
+    }
+
+    /** Without a vehicle nobody knows where the tires slip; a reserve that the shop wants is then no rating that is passed. */
+    @Test
+    void tellsAReserveFromARatingWhereTireSlipIsNotKnown() {
+        HouseLimits careful = HouseLimits.packed().with("torqueRatingReserveLeast", 0.9, "the shop");
+        Catalog shelf = Catalog.titled("own").limits(careful).build();
+        Specification rated = with("tube 76.2 mm x 2.1 mm of steel, joints rated 99000 N\u00B7m")
+                .without(Slot.VEHICLE);
+        Specification weak =
+                with("tube 76.2 mm x 2.1 mm of steel, joints rated 99 N\u00B7m").without(Slot.VEHICLE);
+
+        Finding spared = last(StrengthAnswer.of(Combination.resolve(rated, shelf)));
+        assertThat(spared.verdict()).isEqualTo(Verdict.NOT_EVALUATED);
+        assertThat(spared.statement()).contains("which leaves less to spare than is wanted, but at which torque");
+        assertThat(spared.rule()).isEqualTo(Source.given("the shop"));
+        assertThat(last(StrengthAnswer.of(Combination.resolve(weak, shelf))).statement())
+                .contains("more than the shaft is rated for, but at which torque");
+    }
+
+    private static Finding last(Outcome<StrengthAnswer> answer) {
+        List<Finding> findings = answer.orThrow().findings();
+        return findings.get(findings.size() - 1);
     }
 
     @Test

@@ -26,11 +26,12 @@ class TubesAnswerTest {
 
     @Test
     void takesTheSpeedThatIsAsked() {
-        TubesAnswer answer = TubesAnswer.at(LENGTH, AngularSpeed.ofRpm(4000));
+        TubesAnswer answer = TubesAnswer.at(Builds.crawler(), LENGTH, AngularSpeed.ofRpm(4000));
 
         assertThat(answer.sizing().smallest()).isPresent();
         assertThat(answer.working().steps()).isNotEmpty();
-        assertThat(TubesAnswer.at(Length.ofMeters(4), AngularSpeed.ofRpm(9000)).assumptions())
+        assertThat(TubesAnswer.at(Builds.crawler(), Length.ofMeters(4), AngularSpeed.ofRpm(9000))
+                        .assumptions())
                 .hasSize(1);
     }
 

@@ -8,6 +8,7 @@ import drivetrain.combination.HouseLimits;
 import drivetrain.combination.Part;
 import drivetrain.combination.PartKind;
 import drivetrain.combination.Vehicle;
+import drivetrain.driveshaft.ShaftHouse;
 import drivetrain.engine.Aspiration;
 import drivetrain.engine.Engine;
 import drivetrain.engine.Ignition;
@@ -16,6 +17,7 @@ import drivetrain.engine.NoTorque;
 import drivetrain.engine.PeakEstimate;
 import drivetrain.engine.Rating;
 import drivetrain.engine.TorqueCurve;
+import drivetrain.finding.HouseLimit;
 import drivetrain.finding.Source;
 import drivetrain.gearing.AxleRatio;
 import drivetrain.gearing.AxleTie;
@@ -158,7 +160,7 @@ class CatalogDocumentTest {
         assertThat(catalog.find(PartKind.ENGINE, "i6-4.2").orElseThrow().description())
                 .isEmpty();
         assertThat(catalog.limits().get(HouseLimits.CRUISE_LEAST_OVER_IDLE))
-                .isEqualTo(new HouseLimits.Limit(2.2, Source.given("Test shelf of an invented workshop")));
+                .isEqualTo(new HouseLimit(2.2, Source.given("Test shelf of an invented workshop")));
         assertThat(catalog.limits().get(HouseLimits.CRUISE_MOST_OF_MAXIMUM))
                 .isEqualTo(HouseLimits.packed().get(HouseLimits.CRUISE_MOST_OF_MAXIMUM));
     }
@@ -243,6 +245,24 @@ class CatalogDocumentTest {
         Path second = file("second.yaml", limits);
         assertThat(Refused.sentence(() -> CatalogDocument.read(List.of(first, second))))
                 .isEqualTo(second + ":4:36: cruiseLeastOverIdle: is set already, at " + first + ":4:36");
+    }
+
+    /** What is good may stand in one file and what is too much in another, in either order. */
+    @Test
+    void holdsLimitsAgainstEachOtherWhenAllFilesAreRead() throws IOException {
+        Path good = file("good.yaml", Samples.catalogOf("houseLimits: {criticalSpeedShareGood: 0.8}\n"));
+        Path most = file("most.yaml", Samples.catalogOf("houseLimits: {criticalSpeedShareMost: 0.85}\n"));
+        Path less = file("less.yaml", Samples.catalogOf("houseLimits: {criticalSpeedShareMost: 0.72}\n"));
+        ShaftHouse house = CatalogDocument.read(List.of(good, most)).limits().driveshafts();
+
+        assertThat(house.of(ShaftHouse.Rule.CRITICAL_GOOD)).isEqualTo(new HouseLimit(0.8, Source.given("Test shelf")));
+        assertThat(CatalogDocument.read(List.of(most, good)).limits().driveshafts())
+                .isEqualTo(house);
+        assertThat(Refused.sentence(() -> CatalogDocument.read(List.of(good, less))))
+                .startsWith(less
+                        + ":4:39: house limit criticalSpeedShareMost \"0.72\": is less than criticalSpeedShareGood;");
+        assertThat(Refused.sentence(() -> CatalogDocument.read(good)))
+                .startsWith(good + ":4:39: house limit criticalSpeedShareGood \"0.8\": is more than");
     }
 
     @Test

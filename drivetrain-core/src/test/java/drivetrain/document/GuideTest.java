@@ -75,11 +75,15 @@ class GuideTest {
         String unit = "engines:\n  - name: e\n    aspiration: natural\n    ignition: spark\n    rating: net\n"
                 + "    measuredAt: crank\n    maximumSpeed: 6600 rpm\n    torqueCurve:\n"
                 + "      - {speed: 1000 rpm, torque: 410 lb}\n";
+        String limit =
+                "houseLimits:\n  cruiseLeastOverIdle: 2.2\n  cruiseMostOfMaximum: 0.45\n  criticalSpeedShareGood: 70\n";
         String field = "\n".repeat(25) + "axles:\n  - name: a\n    efficency: 0.96\n";
         assertThat(sentences)
                 .containsExactly(
                         Refused.sentence(() ->
                                 CatalogDocument.parse("shelf.yaml", Samples.catalogOf(unit), DocumentFormat.YAML)),
+                        Refused.sentence(() ->
+                                CatalogDocument.parse("shelf.yaml", Samples.catalogOf(limit), DocumentFormat.YAML)),
                         Refused.sentence(() ->
                                 CatalogDocument.parse("shelf.yaml", Samples.catalogOf(field), DocumentFormat.YAML)));
     }

@@ -8,6 +8,10 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import drivetrain.combination.HouseLimits;
 import drivetrain.combination.Specification;
+import drivetrain.driveshaft.ShaftHouse;
+import drivetrain.finding.HouseRange;
+import drivetrain.finding.HouseRule;
+import drivetrain.fuel.FuelHouse;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -145,9 +149,7 @@ class SchemaTest {
             String reference = catalog.at("/properties/" + list + "/items/$ref").stringValue();
             requireSame(parts.get(reference.substring("#/$defs/".length())), reader.fields());
         }
-        requireSame(
-                catalog.at("/properties/houseLimits"),
-                HouseLimits.packed().values().keySet());
+        requireSame(catalog.at("/properties/houseLimits"), HouseLimits.names());
         Map<String, List<String>> groups = Map.of(
                 "/pumpCurve", PumpFields.CURVE,
                 "/pumpPoint", PumpFields.POINT,
@@ -159,6 +161,26 @@ class SchemaTest {
                 "/converterPoint", TransmissionFields.CURVE_POINT,
                 "/speedometer", VehicleFields.SPEEDOMETER);
         groups.forEach((path, fields) -> requireSame(parts.at(path), fields));
+    }
+
+    /** An editor refuses what the reader would refuse. */
+    @Test
+    void boundsEveryHouseLimitOfARoomAsItsRuleDoes() {
+        JsonNode limits = json("catalog").at("/properties/houseLimits/properties");
+        List<HouseRule> rules = Stream.<HouseRule[]>of(FuelHouse.Rule.values(), ShaftHouse.Rule.values())
+                .flatMap(Stream::of)
+                .toList();
+
+        assertThat(rules).allSatisfy(rule -> {
+            JsonNode limit = limits.get(rule.key());
+            HouseRange range = rule.range();
+            assertThat(limit.get(range.reached() ? "minimum" : "exclusiveMinimum")
+                            .doubleValue())
+                    .isEqualTo(range.least());
+            assertThat(limit.has(range.reached() ? "exclusiveMinimum" : "minimum"))
+                    .isFalse();
+            assertThat(limit.get("maximum").doubleValue()).isEqualTo(range.most());
+        });
     }
 
     private static void requireSame(JsonNode group, Iterable<String> fields) {

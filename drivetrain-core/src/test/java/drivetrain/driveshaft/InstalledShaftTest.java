@@ -98,7 +98,7 @@ class InstalledShaftTest {
         assertThat(Lines.residual(installed)).isCloseTo(0.0, within(1e-6));
         assertThat(installed.motionAt(CRUISE).torsional().toRadiansPerSecondSquared())
                 .isCloseTo(0.0, within(1e-6));
-        assertThat(LineChecks.angles(installed))
+        assertThat(LineChecks.angles(installed, ShaftHouse.packed()))
                 .filteredOn(finding -> finding.checked().contains("joint "))
                 .filteredOn(finding -> finding.verdict() == Verdict.MARGINAL)
                 .hasSize(2)
@@ -115,7 +115,7 @@ class InstalledShaftTest {
         assertThat(installed.motionAt(CRUISE).drive())
                 .allSatisfy(
                         shake -> assertThat(shake.toRadiansPerSecondSquared()).isZero());
-        assertThat(LineChecks.speedLimit(installed)).isEmpty();
+        assertThat(LineChecks.speedLimit(installed, ShaftHouse.packed())).isEmpty();
     }
 
     /** A straight joint at the center bearing passes the joint plane on. */
@@ -155,7 +155,7 @@ class InstalledShaftTest {
         InstalledShaft installed = Lines.rear(
                 "output " + output + " deg down, shaft 1000 mm " + shaft + " deg down, pinion " + pinion + " deg down");
 
-        PinionSlope slope = PinionSlope.of(installed, AngularSpeed.ofRpm(2000));
+        PinionSlope slope = PinionSlope.of(installed, AngularSpeed.ofRpm(2000), ShaftHouse.packed());
 
         assertThat(slope.present().toDegrees()).isCloseTo(pinion, within(1e-9));
         assertThat(slope.best().toDegrees()).isCloseTo(best, within(1e-3));
@@ -169,12 +169,12 @@ class InstalledShaftTest {
     void rangeOfSlopesEndsWhereALimitIsReached() {
         InstalledShaft installed = Lines.rear("output 2 deg down, shaft 1000 mm 8 deg down, pinion 3 deg down");
 
-        PinionSlope slope = PinionSlope.of(installed, CRUISE);
+        PinionSlope slope = PinionSlope.of(installed, CRUISE, ShaftHouse.packed());
 
         for (Angle edge : List.of(slope.least().orElseThrow(), slope.most().orElseThrow())) {
             InstalledShaft there =
                     Lines.rear("output 2 deg down, shaft 1000 mm 8 deg down, pinion " + edge.toDegrees() + " deg down");
-            assertThat(LineChecks.worstUse(there, CRUISE)).isCloseTo(1.0, within(1e-5));
+            assertThat(LineChecks.worstUse(there, CRUISE, ShaftHouse.packed())).isCloseTo(1.0, within(1e-5));
         }
     }
 
@@ -182,7 +182,7 @@ class InstalledShaftTest {
     void namesNoRangeWhereNoSlopeKeepsTheLimits() {
         InstalledShaft installed = Lines.rear("output 2 deg down, shaft 1000 mm 20 deg down, pinion 2 deg down");
 
-        PinionSlope slope = PinionSlope.of(installed, AngularSpeed.ofRpm(4000));
+        PinionSlope slope = PinionSlope.of(installed, AngularSpeed.ofRpm(4000), ShaftHouse.packed());
 
         assertThat(slope.least()).isEmpty();
         assertThat(slope.most()).isEmpty();
@@ -194,7 +194,7 @@ class InstalledShaftTest {
         InstalledShaft installed =
                 Lines.rear("output 2 deg down, shaft 1000 mm 6 deg down 100 mm left, pinion 4 deg down 3 deg right");
 
-        PinionSlope slope = PinionSlope.of(installed, CRUISE);
+        PinionSlope slope = PinionSlope.of(installed, CRUISE, ShaftHouse.packed());
 
         assertThat(slope.residual().toDegrees()).isBetween(0.1, Lines.residual(installed));
     }
@@ -206,12 +206,15 @@ class InstalledShaftTest {
 
         assertThat(verdicts(calm, 2000)).containsExactly(Verdict.MET, Verdict.MET);
         assertThat(verdicts(rough, 3000)).containsExactly(Verdict.EXCEEDED, Verdict.EXCEEDED);
-        assertThat(Finding.worst(LineChecks.motion(rough, rough.motionAt(AngularSpeed.ofRpm(1600)), "at a test")))
+        assertThat(Finding.worst(LineChecks.motion(
+                        rough, rough.motionAt(AngularSpeed.ofRpm(1600)), "at a test", ShaftHouse.packed())))
                 .isEqualTo(Verdict.MARGINAL);
     }
 
     private static List<Verdict> verdicts(InstalledShaft installed, double rpm) {
-        return LineChecks.motion(installed, installed.motionAt(AngularSpeed.ofRpm(rpm)), "at a test").stream()
+        return LineChecks.motion(
+                        installed, installed.motionAt(AngularSpeed.ofRpm(rpm)), "at a test", ShaftHouse.packed())
+                .stream()
                 .map(Finding::verdict)
                 .toList();
     }
@@ -220,9 +223,10 @@ class InstalledShaftTest {
     void speedLimitIsWhereTheMotionReachesALimit() {
         InstalledShaft installed = Lines.rear("output 2 deg down, shaft 1000 mm 8 deg down, pinion 5 deg down");
 
-        AngularSpeed limit = LineChecks.speedLimit(installed).orElseThrow();
+        AngularSpeed limit =
+                LineChecks.speedLimit(installed, ShaftHouse.packed()).orElseThrow();
 
-        assertThat(LineChecks.worstUse(installed, limit)).isCloseTo(1.0, within(1e-9));
+        assertThat(LineChecks.worstUse(installed, limit, ShaftHouse.packed())).isCloseTo(1.0, within(1e-9));
     }
 
     @ParameterizedTest
@@ -234,7 +238,7 @@ class InstalledShaftTest {
                 "output 2 deg down, shaft 1 m 4 deg down, pinion 2 deg down | MET | within what its maker allows"
             })
     void judgesTheAngleOfAJoint(String line, Verdict verdict, String statement) {
-        Finding first = LineChecks.angles(Lines.rear(line)).get(0);
+        Finding first = LineChecks.angles(Lines.rear(line), ShaftHouse.packed()).get(0);
 
         assertThat(first.verdict()).isEqualTo(verdict);
         assertThat(first.statement()).contains(statement);
@@ -242,9 +246,11 @@ class InstalledShaftTest {
 
     @Test
     void asksForTheRatingOfADoubleJointAndTakesTheRuleForASingleOne() {
-        List<Finding> findings = LineChecks.angles(Lines.rear(
-                "tube 3 in x 0.083 in of steel, double joint at output",
-                "output 2 deg down, shaft 1 m 12 deg down, pinion 10 deg down"));
+        List<Finding> findings = LineChecks.angles(
+                Lines.rear(
+                        "tube 3 in x 0.083 in of steel, double joint at output",
+                        "output 2 deg down, shaft 1 m 12 deg down, pinion 10 deg down"),
+                ShaftHouse.packed());
 
         assertThat(findings).hasSize(2);
         assertThat(findings.get(0).verdict()).isEqualTo(Verdict.NOT_EVALUATED);
@@ -253,8 +259,8 @@ class InstalledShaftTest {
 
     @Test
     void flagsJointsThatBendUnequally() {
-        List<Finding> findings =
-                LineChecks.angles(Lines.rear("output 2 deg down, shaft 1 m 8 deg down, pinion 4 deg down"));
+        List<Finding> findings = LineChecks.angles(
+                Lines.rear("output 2 deg down, shaft 1 m 8 deg down, pinion 4 deg down"), ShaftHouse.packed());
 
         assertThat(findings.get(2).checked()).contains("difference");
         assertThat(findings.get(2).verdict()).isEqualTo(Verdict.MARGINAL);
@@ -267,7 +273,7 @@ class InstalledShaftTest {
                 "tube 3 in x 0.083 in of steel, length " + length,
                 "output 2 deg down, shaft 1 m 4 deg down, pinion 2 deg down");
 
-        assertThat(LineChecks.angles(installed))
+        assertThat(LineChecks.angles(installed, ShaftHouse.packed()))
                 .filteredOn(finding -> finding.checked().contains("length of piece 1"))
                 .extracting(Finding::verdict)
                 .containsExactly(verdict);
@@ -310,7 +316,7 @@ class InstalledShaftTest {
         LineSurvey survey = LineSurvey.parse("output 2 deg down, shaft 1 m 6 deg down 20 mm left, pinion 3 deg down");
         Driveshaft shaft = Driveshaft.parse(Lines.SHAFT);
 
-        List<ReadingTolerance> all = ReadingTolerance.of(survey, ShaftPlace.REAR, shaft, CRUISE);
+        List<ReadingTolerance> all = ReadingTolerance.of(survey, ShaftPlace.REAR, shaft, CRUISE, ShaftHouse.packed());
 
         assertThat(all)
                 .extracting(ReadingTolerance::reading)

@@ -34,7 +34,10 @@ class ShaftSpeedChecksTest {
     })
     void holdsASpeedAgainstTheCriticalSpeed(double rpm, Verdict verdict, String words) {
         Finding finding = ShaftSpeedChecks.critical(
-                "rear", CRITICAL, ShaftSpeed.reached("maximum engine speed in 4th", AngularSpeed.ofRpm(rpm)));
+                "rear",
+                CRITICAL,
+                ShaftSpeed.reached("maximum engine speed in 4th", AngularSpeed.ofRpm(rpm)),
+                ShaftHouse.packed());
 
         assertThat(finding.verdict()).isEqualTo(verdict);
         assertThat(finding.statement()).contains(words);
@@ -53,17 +56,18 @@ class ShaftSpeedChecksTest {
         "4000, 0, MET"
     })
     void staysClearOfHalfTheCriticalSpeedWhereJointsBend(double rpm, double degrees, Verdict verdict) {
-        Finding finding = ShaftSpeedChecks.half("rear", CRITICAL, held(rpm), Optional.of(Angle.ofDegrees(degrees)));
+        Finding finding = ShaftSpeedChecks.half(
+                "rear", CRITICAL, held(rpm), Optional.of(Angle.ofDegrees(degrees)), ShaftHouse.packed());
 
         assertThat(finding.verdict()).isEqualTo(verdict);
     }
 
     @Test
     void needsTheAnglesOnlyNearHalfTheCriticalSpeed() {
-        assertThat(ShaftSpeedChecks.half("rear", CRITICAL, held(4000), Optional.empty())
+        assertThat(ShaftSpeedChecks.half("rear", CRITICAL, held(4000), Optional.empty(), ShaftHouse.packed())
                         .verdict())
                 .isEqualTo(Verdict.NOT_EVALUATED);
-        assertThat(ShaftSpeedChecks.half("rear", CRITICAL, held(2000), Optional.empty())
+        assertThat(ShaftSpeedChecks.half("rear", CRITICAL, held(2000), Optional.empty(), ShaftHouse.packed())
                         .verdict())
                 .isEqualTo(Verdict.MET);
     }
@@ -72,16 +76,20 @@ class ShaftSpeedChecksTest {
     void warnsOfHoldingTheBounce() {
         AngularSpeed bounce = AngularSpeed.ofRpm(2500);
 
-        assertThat(ShaftSpeedChecks.bounce("rear", bounce, held(2400)).verdict())
+        assertThat(ShaftSpeedChecks.bounce("rear", bounce, held(2400), ShaftHouse.packed())
+                        .verdict())
                 .isEqualTo(Verdict.MARGINAL);
-        assertThat(ShaftSpeedChecks.bounce("rear", bounce, held(3000)).verdict())
+        assertThat(ShaftSpeedChecks.bounce("rear", bounce, held(3000), ShaftHouse.packed())
+                        .verdict())
                 .isEqualTo(Verdict.MET);
     }
 
     @Test
     void allowedAndNeededAreInverse() {
-        assertThat(ShaftSpeedChecks.allowed(CRITICAL).toRpm()).isCloseTo(5600, within(1e-9));
-        assertThat(ShaftSpeedChecks.needed(ShaftSpeedChecks.allowed(CRITICAL)).toRpm())
+        assertThat(ShaftSpeedChecks.allowed(CRITICAL, ShaftHouse.packed()).toRpm())
+                .isCloseTo(5600, within(1e-9));
+        assertThat(ShaftSpeedChecks.needed(ShaftSpeedChecks.allowed(CRITICAL, ShaftHouse.packed()), ShaftHouse.packed())
+                        .toRpm())
                 .isCloseTo(8000, within(1e-9));
     }
 

@@ -131,7 +131,8 @@ class ShaftTravelTest {
     void judgesWhatIsLeft(String clauses, String verdicts) {
         InstalledShaft installed = Lines.rear("tube 3 in x 0.083 in of steel, " + clauses, LINE);
 
-        List<Finding> findings = TravelChecks.of(ShaftTravel.of(installed, Suspension.parse(SPRINGS)));
+        List<Finding> findings =
+                TravelChecks.of(ShaftTravel.of(installed, Suspension.parse(SPRINGS)), ShaftHouse.packed());
 
         assertThat(findings).extracting(finding -> finding.verdict().name()).containsExactly(verdicts.split(","));
         assertThat(findings).hasSize(4);

@@ -49,7 +49,7 @@ class TorsionTest {
     void holdsATorqueAgainstYield(double share, Verdict verdict) {
         double yield = torsion(1).yieldTorque().orElseThrow().toNewtonMeters();
 
-        assertThat(TorsionChecks.tube("rear shaft", torsion(share * yield), "1st low")
+        assertThat(TorsionChecks.tube("rear shaft", torsion(share * yield), "1st low", ShaftHouse.packed())
                         .verdict())
                 .isEqualTo(verdict);
     }
@@ -58,7 +58,8 @@ class TorsionTest {
     void doesNotJudgeATubeOfUnknownStrength() {
         Torsion unknown = new Torsion(TUBE, ShaftMaterial.parse("steel"), Torque.ofNewtonMeters(1500));
 
-        assertThat(TorsionChecks.tube("rear shaft", unknown, "1st low").verdict())
+        assertThat(TorsionChecks.tube("rear shaft", unknown, "1st low", ShaftHouse.packed())
+                        .verdict())
                 .isEqualTo(Verdict.NOT_EVALUATED);
     }
 
@@ -66,10 +67,20 @@ class TorsionTest {
     void holdsATorqueAgainstASuppliersRating() {
         Torque rating = Torque.ofNewtonMeters(1700);
 
-        assertThat(TorsionChecks.rating("rear shaft joints", Torque.ofNewtonMeters(1700), rating, "1st low")
+        assertThat(TorsionChecks.rating(
+                                "rear shaft joints",
+                                Torque.ofNewtonMeters(1700),
+                                rating,
+                                "1st low",
+                                ShaftHouse.packed())
                         .verdict())
                 .isEqualTo(Verdict.MET);
-        assertThat(TorsionChecks.rating("rear shaft joints", Torque.ofNewtonMeters(1701), rating, "1st low")
+        assertThat(TorsionChecks.rating(
+                                "rear shaft joints",
+                                Torque.ofNewtonMeters(1701),
+                                rating,
+                                "1st low",
+                                ShaftHouse.packed())
                         .verdict())
                 .isEqualTo(Verdict.EXCEEDED);
     }

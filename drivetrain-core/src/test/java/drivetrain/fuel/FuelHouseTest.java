@@ -3,15 +3,15 @@ package drivetrain.fuel;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import drivetrain.finding.Finding;
+import drivetrain.finding.HouseLimit;
+import drivetrain.finding.HouseSet;
 import drivetrain.finding.Source;
 import drivetrain.finding.SourceClass;
 import drivetrain.finding.Verdict;
 import drivetrain.fuel.FuelHouse.Rule;
 import drivetrain.quantity.Length;
 import drivetrain.quantity.VolumeFlow;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -23,9 +23,8 @@ class FuelHouseTest {
     private static final Source SHOP = Source.given("the shop");
 
     private static FuelHouse with(Rule rule, double value) {
-        Map<Rule, FuelHouse.Value> values = new HashMap<>(PACKED.values());
-        values.put(rule, new FuelHouse.Value(value, SHOP));
-        return new FuelHouse(values);
+        return new FuelHouse(
+                HouseSet.of(Rule.class, each -> each == rule ? new HouseLimit(value, SHOP) : PACKED.of(each)));
     }
 
     @ParameterizedTest
@@ -33,12 +32,6 @@ class FuelHouseTest {
     void packsEveryRuleAndOwnsThatNobodyPublishedIt(Rule rule) {
         assertThat(PACKED.of(rule).value()).isPositive();
         assertThat(PACKED.source(rule).kind()).isEqualTo(SourceClass.COMMON_PRACTICE);
-        assertThat(Rule.ofKey(rule.key())).contains(rule);
-    }
-
-    @Test
-    void findsNoRuleByAnotherName() {
-        assertThat(Rule.ofKey("feedLoss")).isEmpty();
     }
 
     @ParameterizedTest
@@ -46,13 +39,6 @@ class FuelHouseTest {
     void refusesAShareThatIsNone(double share) {
         assertThat(Supplies.refused(() -> Rule.DUTY.require(share)).allowed())
                 .isEqualTo("more than 0, at most 1; packed: 0.85");
-    }
-
-    @Test
-    void refusesAHouseThatLacksARule() {
-        assertThat(Supplies.refused(() -> new FuelHouse(Map.of(Rule.MARGIN, PACKED.of(Rule.MARGIN))))
-                        .problem())
-                .isEqualTo("is not set");
     }
 
     @Test

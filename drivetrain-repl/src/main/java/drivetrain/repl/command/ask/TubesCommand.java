@@ -54,7 +54,7 @@ public final class TubesCommand implements QuestionCommand<TubesAnswer> {
             return arguments.until(at).read(text -> TubesAnswer.atGreatest(combination, length));
         }
         AngularSpeed speed = AskedQuantity.read(AngularSpeed.KIND, EngineSpeedQuestion.MOST, arguments.from(at), "rpm");
-        return arguments.read(text -> Outcome.of(TubesAnswer.at(length, speed)));
+        return arguments.read(text -> Outcome.of(TubesAnswer.at(combination, length, speed)));
     }
 
     @Override
