@@ -8,15 +8,23 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /**
  * A table on a page: columns below their heads and units; where they do not fit, with the heads broken into lines; where that does not fit
- * either, one record a row with one value a line. A missing figure has a number in brackets, explained below the table.
+ * either, with long texts broken too; and where not even their words fit, one record a row with one value a line. A missing figure has a number in
+ * brackets, explained below the table.
  */
 final class GridText {
 
     private static final int GAP = 2;
+
+    /** A text in a column is not broken into less than this. */
+    private static final int NARROWEST_TEXT = 16;
+
+    /** How far the further lines of a broken text stand in. */
+    private static final int HANG = 2;
 
     private final Grid grid;
     private final Page page;
@@ -36,11 +44,57 @@ final class GridText {
         int room = page.width().orElse(Integer.MAX_VALUE) - indent;
         for (boolean broken : new boolean[] {false, true}) {
             int[] widths = text.widths(broken);
-            if (Arrays.stream(widths).sum() + GAP * (widths.length - 1) <= room) {
+            if (width(widths) <= room) {
                 return text.table(widths, indent);
             }
         }
-        return text.records(indent);
+        int[] narrowed = text.narrowed(room);
+        return width(narrowed) <= room ? text.table(narrowed, indent) : text.records(indent);
+    }
+
+    private static int width(int[] widths) {
+        return Arrays.stream(widths).sum() + GAP * (widths.length - 1);
+    }
+
+    /** Takes from the widest texts what does not fit, as far as their words allow. */
+    private int[] narrowed(int room) {
+        int[] widths = widths(true);
+        int[] least = new int[widths.length];
+        for (int index = 0; index < widths.length; index++) {
+            least[index] = least(columns.get(index), widths[index]);
+        }
+        while (width(widths) > room) {
+            int widest = -1;
+            for (int index = 0; index < widths.length; index++) {
+                if (widths[index] > least[index] && (widest < 0 || widths[index] > widths[widest])) {
+                    widest = index;
+                }
+            }
+            if (widest < 0) {
+                return widths;
+            }
+            widths[widest]--;
+        }
+        return widths;
+    }
+
+    /** The width to which a column can be narrowed: that of its longest word, and never too little to be read. */
+    private int least(ShownColumn column, int width) {
+        if (column.column().alignment() != Alignment.START) {
+            return width;
+        }
+        int word = longestWord(page.signs().text(column.column().heading()));
+        for (List<Cell> row : grid.rows()) {
+            word = Math.max(word, longestWord(text(column, row)));
+        }
+        return Math.min(width, Math.max(NARROWEST_TEXT, word + HANG));
+    }
+
+    private static int longestWord(String text) {
+        return Arrays.stream(text.split(" ", -1))
+                .mapToInt(DisplayWidth::of)
+                .max()
+                .orElse(0);
     }
 
     private static List<String> reasons(Grid grid) {
@@ -58,12 +112,7 @@ final class GridText {
         for (int index = 0; index < widths.length; index++) {
             ShownColumn column = columns.get(index);
             String heading = page.signs().text(column.column().heading());
-            int head = brokenHeads
-                    ? Arrays.stream(heading.split(" ", -1))
-                            .mapToInt(DisplayWidth::of)
-                            .max()
-                            .orElse(0)
-                    : DisplayWidth.of(heading);
+            int head = brokenHeads ? longestWord(heading) : DisplayWidth.of(heading);
             int width = Math.max(head, DisplayWidth.of(column.unit()));
             for (List<Cell> row : grid.rows()) {
                 width = Math.max(width, DisplayWidth.of(text(column, row)));
@@ -87,10 +136,7 @@ final class GridText {
         String rule = page.signs().horizontal().repeat(Arrays.stream(widths).sum() + GAP * (widths.length - 1));
         lines.add(Line.of(Style.FAINT, rule));
         for (List<Cell> row : grid.rows()) {
-            lines.add(row(
-                    widths,
-                    Style.PLAIN,
-                    columns.stream().map(column -> text(column, row)).toList()));
+            lines.addAll(rows(widths, row));
         }
         List<Line> moved = new ArrayList<>();
         lines.forEach(line -> moved.add(line.indented(indent)));
@@ -102,11 +148,32 @@ final class GridText {
         return moved;
     }
 
+    /** One row, on as many lines as its tallest text. */
+    private List<Line> rows(int[] widths, List<Cell> row) {
+        List<List<String>> cells = new ArrayList<>();
+        int tallest = 0;
+        for (int index = 0; index < widths.length; index++) {
+            cells.add(broken(text(columns.get(index), row), widths[index], HANG));
+            tallest = Math.max(tallest, cells.get(index).size());
+        }
+        List<Line> lines = new ArrayList<>();
+        for (int level = 0; level < tallest; level++) {
+            int at = level;
+            lines.add(row(
+                    widths,
+                    Style.PLAIN,
+                    cells.stream()
+                            .map(cell -> at < cell.size() ? cell.get(at) : "")
+                            .toList()));
+        }
+        return lines;
+    }
+
     private List<Line> head(int[] widths) {
         List<List<String>> heads = new ArrayList<>();
         int tallest = 0;
         for (int index = 0; index < widths.length; index++) {
-            heads.add(broken(page.signs().text(columns.get(index).column().heading()), widths[index]));
+            heads.add(broken(page.signs().text(columns.get(index).column().heading()), widths[index], 0));
             tallest = Math.max(tallest, heads.get(index).size());
         }
         List<Line> lines = new ArrayList<>();
@@ -124,18 +191,14 @@ final class GridText {
         return lines;
     }
 
-    private static List<String> broken(String heading, int width) {
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
-        for (String word : heading.split(" ", -1)) {
-            if (line.length() > 0 && DisplayWidth.of(line + " " + word) > width) {
-                lines.add(line.toString());
-                line.setLength(0);
-            }
-            line.append(line.length() > 0 ? " " : "").append(word);
+    /** A text in a column of a width; where it is broken, its further lines stand in by so much. */
+    private static List<String> broken(String text, int width, int hang) {
+        if (DisplayWidth.of(text) <= width) {
+            return List.of(text);
         }
-        lines.add(line.toString());
-        return lines;
+        return Flow.of(OptionalInt.of(width), List.of(), hang, List.of(Span.of(text))).stream()
+                .map(Line::text)
+                .toList();
     }
 
     private Line row(int[] widths, Style style, List<String> texts) {

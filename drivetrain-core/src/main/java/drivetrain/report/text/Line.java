@@ -2,6 +2,7 @@ package drivetrain.report.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * One line of a page.
@@ -34,6 +35,11 @@ record Line(List<Span> spans) {
 
     int width() {
         return spans.stream().mapToInt(span -> DisplayWidth.of(span.text())).sum();
+    }
+
+    /** What stands on it, without styles. */
+    String text() {
+        return spans.stream().map(Span::text).collect(Collectors.joining());
     }
 
     Line indented(int columns) {
