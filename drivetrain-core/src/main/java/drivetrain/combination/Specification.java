@@ -132,11 +132,20 @@ public record Specification(
     /**
      * Says at which road speed a speed limiter holds the vehicle.
      *
-     * @param speed the speed as written, such as {@code 105 mph}, or empty for no limiter
+     * @param speed the speed as written, such as {@code 105 mph}
      * @return a copy with that limiter
      */
-    public Specification limitedTo(Optional<String> speed) {
-        return new Specification(title, choices, cruise, surface, air, speed, notes);
+    public Specification limitedTo(String speed) {
+        return new Specification(title, choices, cruise, surface, air, Optional.of(speed), notes);
+    }
+
+    /**
+     * Takes a speed limiter away.
+     *
+     * @return a copy without a limiter
+     */
+    public Specification unlimited() {
+        return new Specification(title, choices, cruise, surface, air, Optional.empty(), notes);
     }
 
     /**

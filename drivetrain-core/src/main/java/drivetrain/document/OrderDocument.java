@@ -170,10 +170,9 @@ public final class OrderDocument {
         order = surface.isPresent() ? order.drivenOn(surface.get()) : order;
         Optional<String> air = fields.optional(AIR, value -> line(value, text -> check.accept(nothing.drivenIn(text))));
         order = air.isPresent() ? order.drivenIn(air.get()) : order;
-        order = order.limitedTo(fields.optional(
-                LIMITER,
-                value -> line(
-                        speed(value, "speed limiter"), text -> check.accept(nothing.limitedTo(Optional.of(text))))));
+        Optional<String> limiter = fields.optional(
+                LIMITER, value -> line(speed(value, "speed limiter"), text -> check.accept(nothing.limitedTo(text))));
+        order = limiter.isPresent() ? order.limitedTo(limiter.get()) : order;
         return order.titled(fields.optional(DocumentHead.TITLE, Value::line).orElse(""))
                 .noting(fields.optional(NOTES, Value::text).orElse(""));
     }

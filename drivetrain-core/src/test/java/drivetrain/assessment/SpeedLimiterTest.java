@@ -14,7 +14,6 @@ import drivetrain.refusal.RefusedException;
 import drivetrain.road.Grade;
 import drivetrain.road.TopSpeed;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,7 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SpeedLimiterTest {
 
     private static Combination limited(Specification order, String speed) {
-        return Builds.of(order.limitedTo(Optional.of(speed)));
+        return Builds.of(order.limitedTo(speed));
     }
 
     private static Finding finding(List<Finding> findings, String checked) {

@@ -47,7 +47,7 @@ class SpecificationTest {
                 .titled("Fence line")
                 .cruisingAt("55 mph")
                 .noting("slow work")
-                .limitedTo(Optional.of("90 mph"))
+                .limitedTo("90 mph")
                 .with(Slot.HUBS, "none")
                 .with(Slot.TIRE, "235/85R16")
                 .without(Slot.TIRE);
@@ -62,7 +62,7 @@ class SpecificationTest {
                         Optional.of("90 mph"),
                         "slow work"));
         assertThat(order.titled("Other").notes()).isEqualTo("slow work");
-        assertThat(order.limitedTo(Optional.empty()).limiter()).isEmpty();
+        assertThat(order.unlimited().limiter()).isEmpty();
     }
 
     @Test

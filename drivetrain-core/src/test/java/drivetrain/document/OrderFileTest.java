@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -80,12 +79,12 @@ class OrderFileTest {
     @Test
     void givesEachChoiceAloneToACheck(@TempDir Path folder) throws IOException {
         Path file = folder.resolve("o.yaml");
-        new OrderFile(STOCK, Map.of("other", STOCK.limitedTo(Optional.of("90 mph")))).write(file);
+        new OrderFile(STOCK, Map.of("other", STOCK.limitedTo("90 mph"))).write(file);
         List<Specification> seen = new ArrayList<>();
         OrderFile.read(file, seen::add);
 
         assertThat(seen)
-                .contains(Specification.empty().limitedTo(Optional.of("90 mph")))
+                .contains(Specification.empty().limitedTo("90 mph"))
                 .allSatisfy(alone -> assertThat(alone.choices()).hasSizeLessThanOrEqualTo(1));
         STOCK.choices()
                 .forEach((slot, text) ->

@@ -74,8 +74,7 @@ public final class ConditionCommand implements Command {
                                 .example("limiter 105 mph", "limiter none"),
                         "none",
                         Specification::limiter,
-                        (order, text) ->
-                                order.limitedTo(Optional.of(text).filter(words -> !words.equalsIgnoreCase("none"))),
+                        (order, text) -> text.equalsIgnoreCase("none") ? order.unlimited() : order.limitedTo(text),
                         () -> Offer.of("none")));
     }
 
