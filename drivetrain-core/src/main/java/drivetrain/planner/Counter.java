@@ -68,7 +68,7 @@ final class Counter {
 
     /** Cuts the work into tasks for some threads. */
     Prefixes prefixes(int threads) {
-        return Prefixes.of(loops.axes, depths, threads);
+        return Prefixes.ofSearch(loops.axes, depths, threads);
     }
 
     /** Tells whether a combination passes whose choices are restricted to one position on some axes, by dimension. */

@@ -4,7 +4,10 @@ package drivetrain.planner;
 final class Prefixes {
 
     /** So many for each thread even out the load; more of them cost more than that gains, since each task finds out anew what its neighbors know. */
-    private static final int TASKS_PER_THREAD = 32;
+    private static final int SEARCHES_PER_THREAD = 32;
+
+    /** Where every combination is visited the tasks share nothing, and so many tell how far the work is. */
+    private static final int VISITS = 1024;
 
     private static final int MOST_TASKS = 1 << 20;
 
@@ -16,9 +19,18 @@ final class Prefixes {
         this.tasks = tasks;
     }
 
+    /** Cuts a search that leaves whole blocks out. */
+    static Prefixes ofSearch(Axis[] axes, int most, int threads) {
+        return of(axes, most, (long) SEARCHES_PER_THREAD * threads);
+    }
+
+    /** Cuts a visit of every combination. */
+    static Prefixes ofVisit(Axis[] axes, int most, int threads) {
+        return of(axes, most, Math.max(VISITS, (long) SEARCHES_PER_THREAD * threads));
+    }
+
     /** Takes as many of the first axes as make enough tasks, but never all of them. */
-    static Prefixes of(Axis[] axes, int most, int threads) {
-        long enough = (long) TASKS_PER_THREAD * threads;
+    private static Prefixes of(Axis[] axes, int most, long enough) {
         int tasks = 1;
         int depth = 0;
         while (depth < most && tasks < enough && (long) tasks * axes[depth].size() <= MOST_TASKS) {

@@ -79,7 +79,7 @@ final class Ranker {
 
     /** Cuts the work into tasks for some threads. */
     Prefixes prefixes(int threads) {
-        return Prefixes.of(loops.axes, depths, threads);
+        return Prefixes.ofSearch(loops.axes, depths, threads);
     }
 
     /** Ranks what lies below a prefix. */

@@ -45,7 +45,7 @@ final class RowVisitor {
 
     /** Cuts the work into tasks for some threads. */
     Prefixes prefixes(int threads) {
-        return Prefixes.of(loops.axes, last, threads);
+        return Prefixes.ofVisit(loops.axes, last, threads);
     }
 
     /** Counts what lies below a prefix, and ranks it. */

@@ -8,12 +8,16 @@ import java.util.function.LongSupplier;
 final class SweepWatch implements Watch {
 
     private static final double LONG_SECONDS = 20.0;
+
+    /** What is expected from the first few packages asked takes up to ten times as long as it will once Java has compiled it. */
+    private static final double COLD = 10.0;
+
     private static final double TELL_SECONDS = 1.0;
     private static final double FIRST_GUESS_SECONDS = 1.0;
     private static final double SILENT_SECONDS = 5.0;
 
-    /** A search that is not done with its first part by then has a thousand parts or more. */
-    private static final double PARTS = 1000.0;
+    /** A search that is not done with its first part by then has some thirty parts or more for each thread. */
+    private static final double PARTS = 30.0;
 
     private static final double NANOS = 1e9;
 
@@ -46,7 +50,7 @@ final class SweepWatch implements Watch {
 
     @Override
     public void expect(double seconds) {
-        if (!isConfirmed && seconds > LONG_SECONDS) {
+        if (!isConfirmed && seconds > COLD * LONG_SECONDS) {
             expected = seconds;
         }
     }

@@ -46,6 +46,18 @@ class SweepWatchTest {
     }
 
     @Test
+    void stopsASearchWhoseFirstPartDoesNotEndUnlessConfirmed() {
+        SweepWatch watch = new SweepWatch(now::get, line -> {}, false);
+        SweepWatch confirmed = new SweepWatch(now::get, line -> {}, true);
+        assertThat(watch.isCanceled()).isFalse();
+        assertThat(confirmed.isCanceled()).isFalse();
+        now.addAndGet(5_100_000_000L);
+        assertThat(watch.isCanceled()).isTrue();
+        assertThat(watch.expected()).isBetween(60.0, 600.0);
+        assertThat(confirmed.isCanceled()).isFalse();
+    }
+
+    @Test
     void saysTimesInWords() {
         assertThat(SweepWatch.words(0.2)).isEqualTo("1 s");
         assertThat(SweepWatch.words(45.0)).isEqualTo("45 s");
@@ -59,7 +71,10 @@ class SweepWatchTest {
         SweepWatch watch = new SweepWatch(now::get, line -> {}, false);
         SweepWatch confirmed = new SweepWatch(now::get, line -> {}, true);
         watch.expect(5.0);
-        assertThat(watch.isCanceled()).isFalse();
+        watch.expect(150.0);
+        assertThat(watch.isCanceled())
+                .as("expected from a cold start, which the work itself will tell better")
+                .isFalse();
         watch.expect(1.3e8);
         confirmed.expect(1.3e8);
         assertThat(watch.isCanceled()).isTrue();
