@@ -86,28 +86,14 @@ final class DriveChecks {
     static Finding reachedSpeed(String which, Tire tire, Speed reached) {
         Finding found = TireChecks.speed(which, tire, reached);
         return found.verdict() == Verdict.EXCEEDED
-                ? new Finding(
-                        found.checked(),
-                        found.value(),
-                        found.limit(),
-                        found.margin(),
+                ? found.judged(
                         Verdict.EXCEEDED,
-                        "the vehicle reaches more than the tire may run; fit tires of a higher speed symbol or have its speed limited to what they may run",
-                        found.rule())
+                        "the vehicle reaches more than the tire may run; fit tires of a higher speed symbol or have its speed limited to what they may run")
                 : found;
     }
 
     /** A limit that the driver can keep is marginal where the vehicle could exceed it, not exceeded. */
     static Finding leftToTheDriver(Finding found, String statement) {
-        return found.verdict() == Verdict.EXCEEDED
-                ? new Finding(
-                        found.checked(),
-                        found.value(),
-                        found.limit(),
-                        found.margin(),
-                        Verdict.MARGINAL,
-                        statement,
-                        found.rule())
-                : found;
+        return found.verdict() == Verdict.EXCEEDED ? found.judged(Verdict.MARGINAL, statement) : found;
     }
 }

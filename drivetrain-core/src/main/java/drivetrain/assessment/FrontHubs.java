@@ -33,13 +33,8 @@ final class FrontHubs {
         if (finding.verdict() != Verdict.EXCEEDED) {
             return finding;
         }
-        return new Finding(
-                finding.checked(),
-                finding.value(),
-                finding.limit(),
-                finding.margin(),
+        return finding.judged(
                 Verdict.MARGINAL,
-                finding.statement() + "; with free-wheeling hubs unlocked the front shaft stands still",
-                finding.rule());
+                finding.statement() + "; with free-wheeling hubs unlocked the front shaft stands still");
     }
 }

@@ -70,6 +70,17 @@ public record Finding(
     }
 
     /**
+     * Judges the same check otherwise.
+     *
+     * @param other the verdict
+     * @param because what that means
+     * @return a copy with that verdict and that statement
+     */
+    public Finding judged(Verdict other, String because) {
+        return new Finding(checked, value, limit, margin, other, because, rule);
+    }
+
+    /**
      * Returns the worst verdict.
      *
      * @param findings any number of findings

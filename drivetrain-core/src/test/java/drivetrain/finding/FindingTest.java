@@ -34,6 +34,17 @@ class FindingTest {
     }
 
     @Test
+    void canBeJudgedOtherwise() {
+        Finding found =
+                Finding.notEvaluated("tire load", "the axle load is not given", Source.derived("load capacity"));
+        Finding judged = found.judged(Verdict.MARGINAL, "is left to the driver");
+
+        assertThat(judged.verdict()).isEqualTo(Verdict.MARGINAL);
+        assertThat(judged.statement()).isEqualTo("is left to the driver");
+        assertThat(judged.judged(found.verdict(), found.statement())).isEqualTo(found);
+    }
+
+    @Test
     void leavesOutALimitThatIsNotOneNumber() {
         assertThat(with(Verdict.MARGINAL).value()).hasValue(LOAD);
         assertThat(with(Verdict.MARGINAL).limit()).isEmpty();
