@@ -3,6 +3,7 @@ package drivetrain.document;
 import drivetrain.assessment.Answer;
 import drivetrain.assessment.Assessment;
 import drivetrain.assessment.Question;
+import drivetrain.combination.Condition;
 import drivetrain.combination.Specification;
 import drivetrain.finding.Outcome;
 import drivetrain.quantity.UnitSystem;
@@ -61,10 +62,9 @@ public final class AssessmentDocument {
             inner.with(DocumentHead.TITLE, order.title());
         }
         order.choices().forEach((slot, choice) -> inner.with(slot.key(), choice));
-        order.cruise().ifPresent(speed -> inner.with(OrderDocument.CRUISE, speed));
-        order.surface().ifPresent(name -> inner.with(OrderDocument.SURFACE, name));
-        order.air().ifPresent(words -> inner.with(OrderDocument.AIR, words));
-        order.limiter().ifPresent(speed -> inner.with(OrderDocument.LIMITER, speed));
+        for (Condition condition : Condition.values()) {
+            condition.in(order).ifPresent(text -> inner.with(condition.key(), text));
+        }
         if (!order.notes().isEmpty()) {
             inner.with(OrderDocument.NOTES, order.notes());
         }

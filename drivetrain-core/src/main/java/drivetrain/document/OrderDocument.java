@@ -1,5 +1,6 @@
 package drivetrain.document;
 
+import drivetrain.combination.Condition;
 import drivetrain.combination.PartKind;
 import drivetrain.combination.Slot;
 import drivetrain.combination.Specification;
@@ -27,10 +28,6 @@ public final class OrderDocument {
     /** The value of the field {@code document}. */
     static final String KIND = "drivetrain-order";
 
-    static final String CRUISE = "cruise";
-    static final String SURFACE = "surface";
-    static final String AIR = "air";
-    static final String LIMITER = "speedLimiter";
     static final String NOTES = "notes";
 
     /** What is one ratio or two may be written as a bare number: an axle of 4.10 is. */
@@ -48,10 +45,9 @@ public final class OrderDocument {
         for (Slot slot : Slot.values()) {
             known.add(slot.key());
         }
-        known.add(CRUISE);
-        known.add(SURFACE);
-        known.add(AIR);
-        known.add(LIMITER);
+        for (Condition condition : Condition.values()) {
+            known.add(condition.key());
+        }
         known.add(NOTES);
         known.add(OrderFile.KEPT);
         return known;
@@ -120,10 +116,9 @@ public final class OrderDocument {
             fields.put(DocumentHead.TITLE, order.title());
         }
         order.choices().forEach((slot, choice) -> fields.put(slot.key(), choice));
-        order.cruise().ifPresent(speed -> fields.put(CRUISE, speed));
-        order.surface().ifPresent(name -> fields.put(SURFACE, name));
-        order.air().ifPresent(words -> fields.put(AIR, words));
-        order.limiter().ifPresent(speed -> fields.put(LIMITER, speed));
+        for (Condition condition : Condition.values()) {
+            condition.in(order).ifPresent(text -> fields.put(condition.key(), text));
+        }
         if (!order.notes().isEmpty()) {
             fields.put(NOTES, order.notes());
         }
@@ -162,17 +157,14 @@ public final class OrderDocument {
                     slot.key(), value -> choice(slot, value, text -> check.accept(nothing.with(slot, text))));
             order = choice.isPresent() ? order.with(slot, choice.get()) : order;
         }
-        Optional<String> cruise =
-                fields.optional(CRUISE, value -> speed(value, "cruise speed").line());
-        order = cruise.isPresent() ? order.cruisingAt(cruise.get()) : order;
-        Optional<String> surface =
-                fields.optional(SURFACE, value -> line(value, text -> check.accept(nothing.drivenOn(text))));
-        order = surface.isPresent() ? order.drivenOn(surface.get()) : order;
-        Optional<String> air = fields.optional(AIR, value -> line(value, text -> check.accept(nothing.drivenIn(text))));
-        order = air.isPresent() ? order.drivenIn(air.get()) : order;
-        Optional<String> limiter = fields.optional(
-                LIMITER, value -> line(speed(value, "speed limiter"), text -> check.accept(nothing.limitedTo(text))));
-        order = limiter.isPresent() ? order.limitedTo(limiter.get()) : order;
+        for (Condition condition : Condition.values()) {
+            Optional<String> said = fields.optional(
+                    condition.key(),
+                    value -> line(
+                            condition == Condition.CRUISE ? cruise(value) : value,
+                            text -> check.accept(condition.in(nothing, text))));
+            order = said.isPresent() ? condition.in(order, said.get()) : order;
+        }
         return order.titled(fields.optional(DocumentHead.TITLE, Value::line).orElse(""))
                 .noting(fields.optional(NOTES, Value::text).orElse(""));
     }
@@ -190,8 +182,9 @@ public final class OrderDocument {
         return text;
     }
 
-    private static Value speed(Value value, String what) {
-        value.literal(text -> Speed.parse(text).requirePositive(what));
+    /** A cruise speed is read even where nothing is checked. */
+    private static Value cruise(Value value) {
+        value.literal(text -> Speed.parse(text).requirePositive("cruise speed"));
         return value;
     }
 }

@@ -18,6 +18,7 @@ public final class GearTrain {
 
     private static final Comparator<DriveGear> SHORTEST_FIRST =
             (a, b) -> Double.compare(b.totalRatio(), a.totalRatio());
+    private static final Comparator<DriveGear> TALLEST_FIRST = SHORTEST_FIRST.reversed();
 
     private final Transmission transmission;
     private final Overdrive overdrive;
@@ -157,13 +158,7 @@ public final class GearTrain {
      * @return the forward gear with the smallest total ratio
      */
     public DriveGear top() {
-        DriveGear tallest = gears.get(0);
-        for (DriveGear gear : gears) {
-            if (!gear.reverse() && gear.totalRatio() < tallest.totalRatio()) {
-                tallest = gear;
-            }
-        }
-        return tallest;
+        return forward(TALLEST_FIRST);
     }
 
     /**
@@ -172,13 +167,18 @@ public final class GearTrain {
      * @return the forward gear with the greatest total ratio
      */
     public DriveGear lowest() {
-        DriveGear shortest = gears.get(0);
+        return forward(SHORTEST_FIRST);
+    }
+
+    /** The first forward gear in an order; the list of all gears begins with one. */
+    private DriveGear forward(Comparator<DriveGear> order) {
+        DriveGear first = gears.get(0);
         for (DriveGear gear : gears) {
-            if (!gear.reverse() && gear.totalRatio() > shortest.totalRatio()) {
-                shortest = gear;
+            if (!gear.reverse() && order.compare(gear, first) < 0) {
+                first = gear;
             }
         }
-        return shortest;
+        return first;
     }
 
     /**

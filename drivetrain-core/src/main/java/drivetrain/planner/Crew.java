@@ -88,9 +88,11 @@ final class Crew {
         long now = (long) finished * TELLINGS / tasks;
         long before = (finished - 1L) * TELLINGS / tasks;
         if (now != before) {
-            synchronized (watch) {
-                watch.progress((double) done.get() / tasks);
-            }
+            tell(tasks);
         }
+    }
+
+    private synchronized void tell(int tasks) {
+        watch.progress((double) done.get() / tasks);
     }
 }

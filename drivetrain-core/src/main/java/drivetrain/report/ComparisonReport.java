@@ -1,5 +1,6 @@
 package drivetrain.report;
 
+import drivetrain.combination.Condition;
 import drivetrain.combination.Slot;
 import drivetrain.combination.Specification;
 import drivetrain.comparison.Measure;
@@ -82,10 +83,9 @@ public final class ComparisonReport {
         for (Slot slot : Slot.values()) {
             choices(slot.word(), comparison, order -> order.choice(slot)).ifPresent(rows::add);
         }
-        choices("cruise", comparison, Specification::cruise).ifPresent(rows::add);
-        choices("surface", comparison, Specification::surface).ifPresent(rows::add);
-        choices("air", comparison, Specification::air).ifPresent(rows::add);
-        choices("speed limiter", comparison, Specification::limiter).ifPresent(rows::add);
+        for (Condition condition : Condition.values()) {
+            choices(condition.word(), comparison, condition::in).ifPresent(rows::add);
+        }
         List<Column> columns = new ArrayList<>();
         columns.add(Column.ofText("place", "place"));
         for (int i = 0; i < comparison.orders().size(); i++) {

@@ -1,6 +1,7 @@
 package drivetrain.report;
 
 import drivetrain.combination.Combination;
+import drivetrain.combination.Condition;
 import drivetrain.combination.Part;
 import drivetrain.combination.PartKind;
 import drivetrain.combination.Slot;
@@ -31,16 +32,11 @@ public final class SetupReport {
         blocks.add(Sentence.answer(sentence(title, combination)));
         blocks.add(grid(combination, shown(combination)));
         List<Facts.Fact> facts = new ArrayList<>();
-        combination
-                .specification()
-                .cruise()
-                .ifPresent(speed -> facts.add(Facts.Fact.of("cruise", "asked cruise", speed)));
-        combination.specification().surface().ifPresent(name -> facts.add(Facts.Fact.of("surface", "surface", name)));
-        combination.specification().air().ifPresent(words -> facts.add(Facts.Fact.of("air", "air", words)));
-        combination
-                .specification()
-                .limiter()
-                .ifPresent(speed -> facts.add(Facts.Fact.of("speedLimiter", "speed limiter", speed)));
+        for (Condition condition : Condition.values()) {
+            condition
+                    .in(combination.specification())
+                    .ifPresent(text -> facts.add(Facts.Fact.of(condition.key(), condition.word(), text)));
+        }
         String notes = combination.specification().notes();
         if (!notes.isEmpty()) {
             facts.add(Facts.Fact.of("notes", "notes", notes));

@@ -57,7 +57,7 @@ class CompareCommandsTest {
                 .containsPattern("(?m)^  speed limiter +- +100 mph$")
                 .containsPattern("(?m)^  surface +- +gravel$")
                 .containsPattern("(?m)^  air +- +altitude 1500 m$")
-                .doesNotContainPattern("(?m)^  cruise +70 mph");
+                .doesNotContainPattern("(?m)^  asked cruise +70 mph");
     }
 
     @Test
